@@ -1,0 +1,163 @@
+import type { Millimetres, Newtons } from './quantity.ts';
+import type { Basis } from './sources.ts';
+
+/** What a plan looks like. Lengths millimetres, forces newtons; rounded once, when the plan is made. */
+
+export type Verdict = 'go' | 'care' | 'stop';
+export type Severity = 'stop' | 'warn' | 'note';
+
+export type Caution = {
+  readonly id: string;
+  readonly severity: Severity;
+  readonly text: string;
+  /** On a stop: what would clear it. */
+  readonly clears?: string;
+  readonly basis: readonly Basis[];
+};
+
+/** The frame on the wall: x right from the wall's left end, heights up from the datum. */
+export type Frame = {
+  leftMm: Millimetres;
+  rightMm: Millimetres;
+  bottomMm: Millimetres;
+  topMm: Millimetres;
+};
+
+/** Where to drill. `upMm` from the datum on the level line through A; `upHereMm` what a tape reads below this mark. */
+export type Mark = {
+  id: string;
+  fromLeftMm: Millimetres;
+  fromRightMm: Millimetres;
+  upMm?: Millimetres;
+  upHereMm?: Millimetres;
+  /** With a ceiling as datum. */
+  downMm?: Millimetres;
+  /** Which stud, joint or unit the mark falls on, where known. */
+  on?: string;
+};
+
+export type CrossCheck = { text: string; expectMm: Millimetres; toleranceMm: Millimetres };
+
+/** The wall half of a split batten, or a board across studs. */
+export type BattenLine = {
+  fromLeftMm: Millimetres;
+  toLeftMm: Millimetres;
+  upMm: Millimetres;
+};
+
+export type Fastener =
+  | 'plug-and-screw'
+  | 'hollow-unit-plug'
+  | 'aerated-plug'
+  | 'frame-plug'
+  | 'concrete-screw'
+  | 'resin-stud'
+  | 'stud-screw'
+  | 'steel-stud-screw'
+  | 'timber-screw'
+  | 'lath-screw'
+  | 'batten-screws'
+  | 'board-across-studs'
+  | 'screw-in-anchor'
+  | 'expanding-sleeve-anchor'
+  | 'spring-toggle'
+  | 'bar-toggle'
+  | 'strap-toggle'
+  | 'winged-plug'
+  | 'pin-hook'
+  | 'picture-rail-hook';
+
+export type FailureMode =
+  | 'screw-bending'
+  | 'screw-shear'
+  | 'screw-tension'
+  | 'plug-cap'
+  | 'packet-rating'
+  | 'pull-test'
+  | 'timber-lateral'
+  | 'timber-withdrawal'
+  | 'concrete-cone'
+  | 'masonry'
+  | 'anchor-cap';
+
+export type Governing = {
+  mode: FailureMode;
+  resistanceN: Newtons;
+  /** Ids of sources. */
+  basis: string[];
+  /** True where the number is a cap of common practice or our choice and no source gives one. */
+  noSource?: boolean;
+};
+
+export type Bit = {
+  kind: 'masonry' | 'wood' | 'metal' | 'tile' | 'none';
+  action: 'rotary' | 'hammer-after-finish' | 'rotary-until-known' | 'none';
+  diameterMm: Millimetres;
+  depthMm: Millimetres;
+};
+
+export type Fixing = {
+  fastener: Fastener;
+  count: number;
+  bit: Bit;
+  pilot?: { diameterMm: Millimetres; depthMm: Millimetres };
+  plug?: { diameterMm: Millimetres; lengthMm: Millimetres };
+  screw?: {
+    gauge?: number;
+    diameterMm: Millimetres;
+    lengthMm: Millimetres;
+    head: 'pan' | 'round' | 'countersunk' | 'hex' | 'washer';
+  };
+  /** Anything the shopper must match: board thickness, void, washer. */
+  note?: string;
+  governing: Governing;
+  utilisation: number;
+};
+
+/** One number that can be asked about: its formula, what went in, what came out, and why it is believed. */
+export type Why = {
+  /** What it is called: "hole depth", "screw length", "mark A up". */
+  of: string;
+  formula: string;
+  inputs: Record<string, number | string>;
+  result: string;
+  basis: readonly Basis[];
+};
+
+export type PerMark = { id: string; shearN: Newtons; tensionN: Newtons };
+export type Actions = {
+  weightN: Newtons;
+  perMark: PerMark[];
+  /** Cord tension and inward pull on each hanger, where there is a cord. */
+  cordN?: Newtons;
+  inwardN?: Newtons;
+};
+
+/** A field the person did not give, what was taken for it, and why. */
+export type Assumption = { field: string; value: unknown; because: string };
+
+export type Alternative = { fastener: Fastener; utilisation: number; text: string };
+export type Rejected = { fastener: string; because: string };
+
+export type Plan = {
+  verdict: Verdict;
+  frame: Frame | null;
+  marks: Mark[];
+  batten?: BattenLine;
+  crossChecks: CrossCheck[];
+  actions: Actions | null;
+  fixing: Fixing | null;
+  alternatives: Alternative[];
+  rejected: Rejected[];
+  cautions: Caution[];
+  /** On a stop: what would clear it. */
+  clear: string[];
+  assumptions: Assumption[];
+  /** Advice that is not a caution: how far to move to land on a stud, level or parallel. */
+  advice: string[];
+  steps: string[];
+  tools: string[];
+  shopping: { item: string; count: number }[];
+  why: Why[];
+  basis: Basis[];
+};

@@ -1,0 +1,62 @@
+/** How well a number is known. `C`, `D`, `M`, `P`, `S` in older notes are the last five words here. */
+export type Standing =
+  | 'read'
+  | 'read-secondary'
+  | 'derived'
+  | 'from-memory'
+  | 'common-practice'
+  | 'our-choice';
+
+/** A document, or the honest lack of one. */
+export type Source = { readonly title: string; readonly issuer: string };
+
+/** The bibliography: id with edition, title, issuer. Every id is cited somewhere, and each citation has its place. */
+export const SOURCES = {
+  'common-practice': { title: 'Common practice of installers, no source', issuer: 'the trade' },
+  'our-choice': { title: 'A declared choice of this project, no source', issuer: 'wallhand' },
+  statics: { title: 'Statics and plane geometry, textbook', issuer: 'derived' },
+  'EN1992-4:2018': {
+    title: 'Eurocode 2, part 4: design of fastenings for use in concrete',
+    issuer: 'CEN',
+  },
+} as const satisfies Record<string, Source>;
+
+export type SourceId = keyof typeof SOURCES;
+
+/** A number that carries where it comes from. `at` is the clause, table or page. */
+export type Sourced<T> = {
+  readonly value: T;
+  readonly source: SourceId;
+  readonly at: string;
+  readonly standing: Standing;
+  readonly note?: string;
+};
+
+/** One entry of a plan's or a verdict's bibliography. */
+export type Basis = {
+  readonly id: SourceId;
+  readonly title: string;
+  readonly at: string;
+  readonly standing: Standing;
+};
+
+/** Makes a sourced record; a shorthand that keeps tables narrow. */
+export function sourced<T>(
+  value: T,
+  source: SourceId,
+  at: string,
+  standing: Standing,
+  note?: string,
+): Sourced<T> {
+  return note === undefined ? { value, source, at, standing } : { value, source, at, standing, note };
+}
+
+/** The bibliography entry of a sourced record. */
+export function basisOf(record: Omit<Sourced<unknown>, 'value'>): Basis {
+  return {
+    id: record.source,
+    title: SOURCES[record.source].title,
+    at: record.at,
+    standing: record.standing,
+  };
+}

@@ -1,0 +1,52 @@
+/** The names of questions, fixed by the contract: each is the path of the job field it fills. */
+export const QUESTION_NAMES = [
+  'piece.kind',
+  'piece.massKg',
+  'piece.size',
+  'piece.depthMm',
+  'piece.hanging',
+  'piece.glass',
+  'wall.baseMaterial',
+  'wall.cores',
+  'wall.finish',
+  'wall.studs',
+  'wall.widthMm',
+  'wall.heightMm',
+  'wall.thicknessMm',
+  'wall.accessories',
+  'wall.wet',
+  'wall.datum',
+  'place.across',
+  'place.up',
+  'place.below',
+  'building.country',
+  'building.yearBuilt',
+  'building.tenure',
+  'building.heritage',
+  'building.kind',
+  'crew.people',
+  'crew.dustExtraction',
+  'hazards',
+  'confirm',
+  'acknowledge',
+] as const;
+
+/** Further questions bear the path of the job field they fill; "don't know" to one never stops a job by itself. */
+export const FURTHER_QUESTION_NAMES = [
+  'building.consent',
+  'building.rewiredYear',
+  'wall.asbestos',
+  'wall.tensioned',
+  'wall.boardMm',
+  'wall.coating',
+  'wall.separating',
+  'wall.condition',
+  'crew.lifter',
+  'piece.lit',
+  'proof.packetRatingN',
+  'proof.pullTestN',
+  'wall.voidMm',
+  'wall.farSide',
+] as const;
+
+export type QuestionName = (typeof QUESTION_NAMES)[number] | (typeof FURTHER_QUESTION_NAMES)[number];
