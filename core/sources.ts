@@ -60,3 +60,13 @@ export function basisOf(record: Omit<Sourced<unknown>, 'value'>): Basis {
     standing: record.standing,
   };
 }
+
+/** Each document and place once, in the order first cited. */
+export function uniqueBases(bases: readonly Basis[]): Basis[] {
+  const seen = new Map<string, Basis>();
+  for (const basis of bases) {
+    const key = `${basis.id} ${basis.at}`;
+    if (!seen.has(key)) seen.set(key, basis);
+  }
+  return [...seen.values()];
+}

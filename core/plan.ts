@@ -1,0 +1,93 @@
+import { assumptionsOf } from './assumptions.ts';
+import { cautionsOf } from './caution/rules.ts';
+import { chooseFixing } from './fixing/choose.ts';
+import type { FixingResult } from './fixing/choice.ts';
+import type { Job } from './job.ts';
+import { setOut } from './layout/marks.ts';
+import type { LayoutResult } from './layout/set-out.ts';
+import type { Caution, Plan, Verdict } from './plan-shape.ts';
+import { weightOf } from './quantity.ts';
+import { massOf } from './piece/mass.ts';
+import { shoppingOf } from './shopping.ts';
+import { type Basis, uniqueBases } from './sources.ts';
+import { stepsOf, toolsOf } from './steps.ts';
+import { rounded } from './tenth.ts';
+
+/**
+ * A job in, a plan or the reason why not out. Lengths in millimetres to a tenth, forces in newtons.
+ * Never throws: what can't or may not be done is a plan whose verdict is `stop`.
+ */
+export function planOf(job: Job): Plan {
+  const layout = setOut(job);
+  const fixing = layout.ok ? chooseFixing(job, layout) : null;
+  const cautions = cautionsOf({ job, setOut: layout, fixing });
+  const verdict = verdictOf(cautions);
+  return rounded(
+    verdict === 'stop' || !layout.ok || fixing === null || !fixing.ok
+      ? stopped(job, layout, fixing, cautions)
+      : { ...whole(job, layout, fixing, cautions), verdict },
+  );
+}
+
+/** `stop` when anything stops, `care` when anything warns, else `go`. */
+export function verdictOf(cautions: readonly Caution[]): Verdict {
+  if (cautions.some((caution) => caution.severity === 'stop')) return 'stop';
+  return cautions.some((caution) => caution.severity === 'warn') ? 'care' : 'go';
+}
+
+type Set = Extract<LayoutResult, { ok: true }>;
+type Held = Extract<FixingResult, { ok: true }>;
+
+function whole(job: Job, layout: Set, held: Held, cautions: Caution[]): Plan {
+  const plan: Plan = {
+    verdict: 'go',
+    frame: layout.frame,
+    marks: layout.marks,
+    ...(layout.batten && { batten: layout.batten }),
+    crossChecks: layout.crossChecks,
+    actions: held.actions,
+    fixing: held.fixing,
+    alternatives: held.alternatives,
+    rejected: held.rejected,
+    cautions,
+    clear: [],
+    assumptions: assumptionsOf(job, [...layout.assumptions, ...held.assumptions]),
+    advice: [...layout.advice, ...held.advice],
+    steps: [],
+    tools: toolsOf(held.fixing, layout),
+    shopping: shoppingOf(held.fixing),
+    why: [...layout.why, ...held.why],
+    basis: uniqueBases([...layout.basis, ...held.basis, ...cautions.flatMap((each) => each.basis)]),
+  };
+  plan.steps = stepsOf(job, plan);
+  return plan;
+}
+
+/** No hole position and no drilling step leaves the program until what stops the job is cleared. */
+function stopped(
+  job: Job,
+  layout: LayoutResult,
+  fixing: FixingResult | null,
+  cautions: Caution[],
+): Plan {
+  const bases: Basis[] = cautions.flatMap((caution) => [...caution.basis]);
+  return {
+    verdict: 'stop',
+    frame: layout.ok ? layout.frame : null,
+    marks: [],
+    crossChecks: [],
+    actions: { weightN: weightOf(massOf(job.piece).massKg), perMark: [] },
+    fixing: null,
+    alternatives: [],
+    rejected: fixing && !fixing.ok ? fixing.rejected : [],
+    cautions,
+    clear: cautions.flatMap((each) => (each.severity === 'stop' && each.clears ? [each.clears] : [])),
+    assumptions: assumptionsOf(job, layout.ok ? layout.assumptions : []),
+    advice: [],
+    steps: [],
+    tools: [],
+    shopping: [],
+    why: [],
+    basis: uniqueBases(bases),
+  };
+}

@@ -1,0 +1,28 @@
+/** Ends of a number's name that say it is a length or a force: these leave the program to a tenth. */
+const TO_A_TENTH = /(?:Mm|N)$/;
+/** Ratios leave to a hundredth. */
+const TO_A_HUNDREDTH = /^(?:utilisation|tiltDeg)$/;
+
+/**
+ * Rounds once, at the end, on the way out: every number whose name ends in `Mm` or `N` to a tenth,
+ * utilisation and tilt to a hundredth. A list takes its own name (`pullTestN: [...]`); values given as
+ * assumptions keep what they are.
+ */
+export function rounded<T>(value: T): T {
+  return walk(value, '') as T;
+}
+
+function walk(value: unknown, name: string): unknown {
+  if (typeof value === 'number') return roundedNumber(value, name);
+  if (Array.isArray(value)) return value.map((each) => walk(each, name));
+  if (value === null || typeof value !== 'object') return value;
+  const out: Record<string, unknown> = {};
+  for (const key in value) out[key] = walk((value as Record<string, unknown>)[key], key);
+  return out;
+}
+
+function roundedNumber(value: number, name: string): number {
+  const to = TO_A_TENTH.test(name) ? 10 : TO_A_HUNDREDTH.test(name) ? 100 : 0;
+  // + 0 turns a negative zero into zero, which JSON would print alike but a comparison would not.
+  return to === 0 ? value : Math.round(value * to) / to + 0;
+}
