@@ -62,7 +62,6 @@ export const SOURCES = {
     issuer: 'textbook',
   },
   'EN338:2016': { title: 'Structural timber: strength classes', issuer: 'CEN' },
-  'EN1995-1-1': { title: 'Eurocode 5, part 1-1: design of timber structures', issuer: 'CEN' },
   'EN1993-1-8:2005': { title: 'Eurocode 3, part 1-8: design of joints', issuer: 'CEN' },
   'EN1990:2002': { title: 'Eurocode: basis of structural design', issuer: 'CEN' },
   'ISO898-1': { title: 'Mechanical properties of fasteners: bolts, screws and studs', issuer: 'ISO' },
@@ -88,10 +87,8 @@ export const SOURCES = {
   },
   'ASTM-C1396': { title: 'Standard specification for gypsum board (was C36)', issuer: 'ASTM' },
   EN520: { title: 'Gypsum plasterboards', issuer: 'CEN' },
-  'ASME-B18.6.1': { title: 'Wood screws (inch series), as NDS-2018 Appendix L', issuer: 'ASME' },
   ISO1478: { title: 'Tapping screws thread', issuer: 'ISO' },
   ISO5468: { title: 'Rotary and impact masonry drill bits with hardmetal tips', issuer: 'ISO' },
-  '2006/42/EC': { title: 'Machinery Directive, Annex I', issuer: 'European Union' },
   'ADA-2010': { title: 'ADA Standards for Accessible Design, 2010', issuer: 'US Department of Justice' },
   packet: { title: 'Rating printed on the packet, as read out by the person', issuer: 'the person on site' },
 } as const satisfies Record<string, Source>;
