@@ -1,0 +1,159 @@
+import type { BaseMaterial, JobSoFar } from '../../core/job.ts';
+import { choice, isAbsent, NOT_SURE, type Question } from './shape.ts';
+
+const MASONRY: readonly (BaseMaterial | undefined)[] = [
+  'clay-brick',
+  'concrete-block',
+  'concrete',
+  'aerated-concrete',
+  'natural-stone',
+];
+const ON_STUDS: readonly (BaseMaterial | undefined)[] = [
+  'plasterboard-on-timber-studs',
+  'plasterboard-on-steel-studs',
+  'lath-and-plaster',
+  'fibre-cement-on-studs',
+];
+
+export const baseMaterial: Question = {
+  asks: 'What is the wall itself made of, behind the paint or plaster?',
+  expects: 'choice',
+  choices: [
+    choice('clay-brick', 'Clay brick'),
+    choice('concrete-block', 'Concrete block'),
+    choice('concrete', 'Concrete'),
+    choice('aerated-concrete', 'Aerated block'),
+    choice('natural-stone', 'Stone'),
+    choice('plasterboard-on-timber-studs', 'Plasterboard on timber studs'),
+    choice('plasterboard-on-steel-studs', 'Plasterboard on steel studs'),
+    choice('plasterboard-on-dabs', 'Plasterboard on dabs'),
+    choice('lath-and-plaster', 'Lath and plaster'),
+    choice('fibre-cement-on-studs', 'Fibre cement sheet'),
+    choice('timber', 'Solid timber'),
+    NOT_SURE,
+  ],
+  why: 'The base material decides the bit, the plug and whether anything holds at all; an old sheet may not be drilled.',
+  example: 'brick',
+  isMissing: ({ job }) => isAbsent(job.wall?.baseMaterial),
+  ifUnknown: {
+    value: { wall: { baseMaterial: 'unknown' } },
+    says: 'Not known: then let’s find out before anything is drilled.',
+  },
+  howTo:
+    'Knock along it: dull everywhere is solid, a drum with firm lines is board on studs, a drum with random firm spots is board on dabs. A magnet that catches in vertical lines of dots finds the screws in studs. Say how it sounds and how old the house is. No pin and no probe hole where an old sheet or coating is possible.',
+};
+
+export const cores: Question = {
+  asks: 'Are the bricks or blocks solid, or do they have holes through them?',
+  expects: 'choice',
+  choices: [
+    choice('solid', 'Solid'),
+    choice('perforated', 'Small holes through them'),
+    choice('hollow', 'Hollow'),
+    NOT_SURE,
+  ],
+  why: 'A plug holds far less where it opens into a core, and hammer action breaks the webs.',
+  example: 'solid',
+  isMissing: () => false,
+  ifUnknown: {
+    value: { wall: { cores: 'unknown' } },
+    says: 'Cores not known: I plan for holes, rotary only, and the first hole is the test.',
+  },
+  howTo: 'Look at a broken or spare unit. Before about 1965 they are more often solid. Sound does not tell.',
+};
+
+export const finish: Question = {
+  asks: finishAsks,
+  expects: 'text',
+  choices: [
+    choice('bare', 'Bare or just painted'),
+    choice('plaster', 'Plaster'),
+    choice('render', 'Cement render'),
+    choice('tile', 'Tiles'),
+    NOT_SURE,
+  ],
+  why: 'Finish carries nothing: the plug starts behind it, and the screw bends over its thickness.',
+  example: '12 mm plaster',
+  isMissing: ({ job }) => MASONRY.includes(job.wall?.baseMaterial) && isAbsent(job.wall?.finish?.kind),
+  ifUnknown: {
+    value: { wall: { finish: { kind: 'unknown' } } },
+    says: 'Finish not known: I reckon with plaster and say how thick.',
+  },
+  howTo:
+    'Look at the edge of a socket box from outside, a doorway or an old hole. Do not take a cover plate off.',
+};
+
+function finishAsks({ wall }: JobSoFar): string {
+  const over = wall?.baseMaterial === 'clay-brick' ? 'the brick' : 'it';
+  return `What is over ${over}: bare, plaster, render or tiles? With its thickness in mm if you can see an edge.`;
+}
+
+export const studs: Question = {
+  asks: 'Where are the studs? First stud’s centre from the left end and the spacing, in mm. A magnet finds the screws.',
+  expects: 'text',
+  choices: [NOT_SURE],
+  why: 'A screw in a stud carries several times what the sheet does, so I say which marks fall on timber.',
+  example: 'first at 200, then every 450',
+  isMissing: ({ job }) => ON_STUDS.includes(job.wall?.baseMaterial) && isAbsent(job.wall?.studs),
+  ifUnknown: {
+    value: { wall: { studs: 'unknown' } },
+    says: 'Studs not found: I reckon with the sheet alone.',
+  },
+  howTo:
+    'Slide a magnet sideways till it catches, then up and down: dots in a line are a stud. Socket boxes hang on the side of one.',
+};
+
+export const widthMm: Question = {
+  asks: 'How wide is the wall, in mm? Tape along it from end to end, or between the two corners it hangs between.',
+  expects: 'length',
+  choices: [],
+  why: 'Each mark is given from both ends of the wall, so one measure checks the other.',
+  example: '2700',
+  isMissing: ({ job }) => isAbsent(job.wall?.widthMm),
+  ifUnknown: null,
+  howTo: 'Hook the tape in the left corner at mark height and read it at the right one.',
+};
+
+export const heightMm: Question = {
+  asks: 'How high is the wall from the floor to the ceiling, in mm?',
+  expects: 'length',
+  choices: [],
+  why: 'You set it down from the ceiling, and the marks have to be found from the floor too.',
+  example: '2400',
+  isMissing: ({ job }) => job.place?.up?.by === 'below-ceiling' && isAbsent(job.wall?.heightMm),
+  ifUnknown: { value: {}, says: 'Height not known: the marks are given down from the ceiling.' },
+  howTo: 'Tape up the corner, bent into the ceiling: read where it touches.',
+};
+
+export const thicknessMm: Question = {
+  asks: 'How thick is the wall, in mm? Measure in a doorway.',
+  expects: 'length',
+  choices: [],
+  why: 'In a thin wall a socket on the far side counts as if it were on this one.',
+  example: '110',
+  isMissing: () => false,
+  ifUnknown: { value: {}, says: 'Thickness not known: I count it as thin.' },
+  howTo: 'Measure across the wall in a doorway or window opening.',
+};
+
+export const boardMm: Question = {
+  asks: 'How thick is the board, in mm?',
+  expects: 'length',
+  choices: [],
+  why: 'Board anchors are made for a thickness of sheet.',
+  example: '13',
+  isMissing: () => false,
+  ifUnknown: { value: {}, says: 'Board not known: I take the usual one and say so.' },
+  howTo: 'Look at the edge of the sheet at an access panel or an old hole.',
+};
+
+export const voidMm: Question = {
+  asks: 'How deep is the clear space behind the sheet, in mm?',
+  expects: 'length',
+  choices: [],
+  why: 'A toggle needs room to open.',
+  example: '70',
+  isMissing: () => false,
+  ifUnknown: { value: {}, says: 'Space behind not known.' },
+  howTo: 'Through an old hole, with a bent wire, unless the sheet is suspect.',
+};
