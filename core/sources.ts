@@ -203,18 +203,6 @@ export const SOURCES = {
     title: 'Mount framed pictures and mirrors securely, April 2008',
     issuer: 'FEMA',
   },
-  'ADA:2010': {
-    title: '2010 standards for accessible design, 307.2 and 603.3',
-    issuer: 'US Department of Justice',
-  },
-  'VisionRes:1990': {
-    title: 'Recognition of stimulus orientation, Vision Research 30(10) 1429-37',
-    issuer: 'abstract',
-  },
-  'NHBC:2020': {
-    title: 'Standards 2020, 9.1.3, finishes',
-    issuer: 'NHBC',
-  },
   'PT-scanning': {
     title: 'Guidance on scanning tensioned concrete before drilling',
     issuer: 'scanning trade',
