@@ -1,3 +1,4 @@
+import { cloudflareTest } from '@cloudflare/vitest-plugin';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
@@ -9,6 +10,17 @@ export default defineConfig({
           include: ['test/**/*.test.ts'],
           exclude: ['test/workerd/**', 'test/browser/**', '**/node_modules/**'],
         },
+      },
+      {
+        // The same suites, and the Worker itself, in the runtime it is deployed to.
+        plugins: [
+          cloudflareTest({
+            main: './test/workerd/main.ts',
+            wrangler: { configPath: './wrangler.toml' },
+            miniflare: { durableObjects: { LEDGER: { className: 'LedgerObject', useSQLite: true } } },
+          }),
+        ],
+        test: { name: 'workerd', include: ['test/workerd/**/*.test.ts'] },
       },
     ],
   },

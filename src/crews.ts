@@ -20,6 +20,8 @@ const openOne = (folder: string, name: string, flow: Flow): Opened => {
   mkdirSync(folder, { recursive: true });
   const store = openNodeStore(join(folder, `${name}.sqlite`), () => crew.forget());
   const crew = openCrew({ store, flow, keep: KEPT_IN_MEMORY });
+  // The schema must not hang on whether the first turns' commit succeeds.
+  store.flush();
   return {
     // A read, too, may have seen what is not on disk yet.
     handle: async (message) => {

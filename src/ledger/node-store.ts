@@ -5,10 +5,19 @@ import { LedgerError, refusePromise, type Store } from './store.ts';
 export type NodeStore = Store & {
   /** Resolves once everything written so far is on disk; rejects when it could not be kept. */
   durable: () => Promise<void>;
+  /** Commits now what the open pass has written, and throws when it could not be kept. */
+  flush: () => void;
   close: () => void;
 };
 
-type Pass = { done: Promise<void>; resolve: () => void; reject: (error: Error) => void; broken?: unknown };
+type Pass = {
+  done: Promise<void>;
+  resolve: () => void;
+  reject: (error: Error) => void;
+  soon: NodeJS.Immediate;
+  /** What made SQLite give up the transaction before its commit. */
+  broken?: unknown;
+};
 
 const SQLITE_BUSY = 5;
 
@@ -33,10 +42,10 @@ const openDatabase = (file: string): DatabaseSync => {
   return db;
 };
 
-const newPass = (): Pass => {
+const newPass = (soon: NodeJS.Immediate): Pass => {
   const { promise, resolve, reject } = Promise.withResolvers<void>();
   promise.catch(() => undefined);
-  return { done: promise, resolve, reject };
+  return { done: promise, resolve, reject, soon };
 };
 
 /** Opens a ledger's file. `lost` is called when a commit fails, before anybody waiting hears of it. */
@@ -54,27 +63,36 @@ export const openNodeStore = (file: string, lost: () => void): NodeStore => {
     return statement;
   };
 
-  const commit = (ending: Pass): void => {
-    if (pass !== ending) return;
+  const commit = (): void => {
+    if (!pass) return;
+    const ending = pass;
     pass = null;
+    clearImmediate(ending.soon);
     try {
       if (!db.isTransaction) throw ending.broken ?? new Error('the transaction is gone');
       db.exec('COMMIT');
-    } catch (error) {
+      ending.resolve();
+    } catch (cause) {
       if (db.isTransaction) db.exec('ROLLBACK');
       lost();
-      ending.reject(new LedgerError('The ledger could not be written; nothing changed.', { cause: error }));
-      return;
+      const error = new LedgerError('The ledger could not be written; nothing changed.', { cause });
+      ending.reject(error);
+      throw error;
     }
-    ending.resolve();
+  };
+
+  const commitSoon = (): void => {
+    try {
+      commit();
+    } catch {
+      // Everybody who waits for this pass has been told by its rejection.
+    }
   };
 
   const join = (): Pass => {
     if (!pass) {
       db.exec('BEGIN IMMEDIATE');
-      const opened = newPass();
-      pass = opened;
-      setImmediate(() => commit(opened));
+      pass = newPass(setImmediate(commitSoon));
     } else if (!db.isTransaction)
       throw new LedgerError('The ledger could not be written; nothing changed.', { cause: pass.broken });
     return pass;
@@ -101,8 +119,9 @@ export const openNodeStore = (file: string, lost: () => void): NodeStore => {
       }
     },
     durable: () => pass?.done ?? Promise.resolve(),
+    flush: commit,
     close: () => {
-      if (pass) commit(pass);
+      commitSoon();
       db.close();
     },
   };
