@@ -1,0 +1,79 @@
+import type { JobSoFar } from '../core/job.ts';
+import { disagreement, lessBlanketNo } from './disagreement.ts';
+import type { Entry } from './entry.ts';
+import type { QuestionName } from './question.ts';
+import { QUESTIONS } from './questions/all.ts';
+import type { DisplayUnit, Fact } from './reading.ts';
+import { describe } from './wording/describe.ts';
+
+/** Who said what, when: what every entry carries. */
+export type Speaker = { said: string; by: string; at: string; unit?: DisplayUnit };
+
+/** A fact as the ledger keeps it. A "don't know" read from words is one too. */
+export function entryOf(fact: Fact, speaker: Speaker): Entry {
+  const ifUnknown = QUESTIONS[fact.question].ifUnknown;
+  const isUnknown = ifUnknown !== null && sameValue(ifUnknown.value, fact.value) && !isEmpty(fact.value);
+  return {
+    act: isUnknown ? 'unknown' : 'set',
+    question: fact.question,
+    value: fact.value,
+    said: speaker.said,
+    by: speaker.by,
+    at: speaker.at,
+    ...(speaker.unit && { unit: speaker.unit }),
+    ...(fact.inferred && { inferred: true }),
+  };
+}
+
+export function entryWithout(act: Entry['act'], question: QuestionName | null, speaker: Speaker): Entry {
+  return { act, question, value: null, said: speaker.said, by: speaker.by, at: speaker.at };
+}
+
+/** Facts ready to be recorded, and the first that does not agree with what was said before. */
+export type Accepted = { facts: Fact[]; lines: string[]; against: { fact: Fact; before: JobSoFar } | null };
+
+/**
+ * Sorts facts into those to record and one to ask about. With `replaces` a difference is a correction, and said
+ * as one; without it, it is asked back.
+ */
+export function accept(
+  facts: readonly Fact[],
+  said: JobSoFar,
+  replaces: (fact: Fact) => boolean,
+  unit: DisplayUnit,
+): Accepted {
+  const accepted: Accepted = { facts: [], lines: [], against: null };
+  for (const each of facts) {
+    const fact = each.question === 'hazards' ? { ...each, value: lessBlanketNo(each.value, said) } : each;
+    const before = disagreement(said, fact.value);
+    if (before !== null && !replaces(fact)) {
+      accepted.against ??= { fact, before };
+      continue;
+    }
+    accepted.facts.push(fact);
+    accepted.lines.push(understood(fact, before, unit));
+  }
+  return accepted;
+}
+
+/** One line that says what was understood: "24 kg", "28 kg now, not 24 kg". */
+function understood(fact: Fact, before: JobSoFar | null, unit: DisplayUnit): string {
+  const now =
+    fact.question === 'hazards' && isAllNo(fact.value)
+      ? 'none of those'
+      : describe(fact.value, unit).join(', ');
+  if (before === null || now === '') return now;
+  const was = describe(before, unit).join(', ');
+  return was === now || was === '' ? now : `${now} now, not ${was}`;
+}
+
+const sameValue = (a: JobSoFar, b: JobSoFar): boolean => JSON.stringify(a) === JSON.stringify(b);
+const isEmpty = (value: JobSoFar): boolean => Object.keys(value).length === 0;
+
+function isAllNo(value: JobSoFar): boolean {
+  const leaves = Object.values(value).flatMap((part) => Object.values(part ?? {}));
+  return (
+    leaves.length > 1 &&
+    leaves.every((leaf) => leaf === false || leaf === 'no' || leaf === 'none' || leaf === 'sound')
+  );
+}

@@ -1,0 +1,27 @@
+import type { Caution } from '../core/plan-shape.ts';
+import type { QuestionName } from './question.ts';
+
+/** The question whose answer could clear a stop, by the caution's id; what is not here no answer clears. */
+const CLEARED_BY: Readonly<Record<string, QuestionName>> = {
+  'C-AB-1': 'wall.asbestos',
+  'C-AB-2': 'wall.asbestos',
+  'C-SV-1': 'place.across',
+  'C-SV-4': 'wall.accessories',
+  'C-SV-6': 'place.across',
+  'C-WL-1': 'wall.baseMaterial',
+  'C-GT-1': 'wall.tensioned',
+  'C-GT-2': 'building.consent',
+  'C-GL-2': 'piece.glass',
+  'C-MH-2': 'crew.lifter',
+  'C-MH-3': 'crew.people',
+  'C-FL-2': 'place.below',
+};
+
+/** The first question that could clear what stops the job; null when none could. */
+export function questionThatClears(stops: readonly Caution[]): QuestionName | null {
+  for (const { id } of stops) {
+    const question = Object.hasOwn(CLEARED_BY, id) ? CLEARED_BY[id] : undefined;
+    if (question !== undefined) return question;
+  }
+  return null;
+}

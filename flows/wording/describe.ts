@@ -1,0 +1,158 @@
+import type { Accessory, HangingSoFar, JobSoFar } from '../../core/job.ts';
+import type { Millimetres } from '../../core/quantity.ts';
+import type { DisplayUnit } from '../reading.ts';
+import { figure, length, mass } from './length.ts';
+import { placeInWords } from './place.ts';
+import { ACCESSORY, DATUM, MATERIAL, VALUE } from './words.ts';
+
+/** What a part of a job says, a phrase each, with its unit: "24 kg", "12 mm plaster", "centred". */
+export function describe(part: JobSoFar, unit: DisplayUnit): string[] {
+  return [
+    ...ofPiece(part, unit),
+    ...ofWall(part, unit),
+    ...placeInWords(part, unit),
+    ...ofBuilding(part),
+    ...ofCrew(part),
+  ];
+}
+
+function ofPiece({ piece }: JobSoFar, unit: DisplayUnit): string[] {
+  if (!piece) return [];
+  return phrases([
+    named('piece.kind', piece.kind),
+    piece.massKg !== undefined && mass(piece.massKg, unit),
+    sizeText(piece.widthMm, piece.heightMm, unit),
+    piece.depthMm !== undefined && `${length(piece.depthMm, unit)} deep`,
+    named('piece.glass', piece.glass),
+    named('piece.lit', piece.lit),
+    piece.build !== undefined && `mass reckoned from ${Object.keys(piece.build).join(', ')}`,
+    piece.hanging !== undefined && hangingText(piece.hanging, unit),
+  ]);
+}
+
+function sizeText(width: Millimetres | undefined, height: Millimetres | undefined, unit: DisplayUnit) {
+  if (width !== undefined && height !== undefined)
+    return `${figure(width, unit)} wide x ${length(height, unit)} high`;
+  if (width !== undefined) return `${length(width, unit)} wide`;
+  return height !== undefined && `${length(height, unit)} high`;
+}
+
+const HANGER: Readonly<Record<NonNullable<HangingSoFar['by']>, string>> = {
+  rings: 'rings',
+  keyholes: 'keyholes',
+  cord: 'cord',
+  batten: 'split batten',
+  clips: 'clips',
+};
+
+function hangingText(hanging: HangingSoFar, unit: DisplayUnit): string {
+  const name = hanging.by === undefined ? 'hangers' : HANGER[hanging.by];
+  const figures = phrases([
+    ...(hanging.points ?? []).map((point) => pointText(point, unit)),
+    hanging.fromTopMm !== undefined && `${length(hanging.fromTopMm, unit)} down`,
+    hanging.riseMm !== undefined && `pulls up ${length(hanging.riseMm, unit)}`,
+    hanging.lengthMm !== undefined && `${length(hanging.lengthMm, unit)} long`,
+    hanging.hooksApartMm !== undefined &&
+      (hanging.hooksApartMm === 0 ? 'one hook' : `two hooks ${length(hanging.hooksApartMm, unit)} apart`),
+    hanging.seatToScrewMm !== undefined &&
+      `screw ${length(hanging.seatToScrewMm, unit)} above where it bears`,
+  ]);
+  return figures.length === 0 ? name : `${name}: ${figures.join('; ')}`;
+}
+
+function pointText(point: NonNullable<HangingSoFar['points']>[number], unit: DisplayUnit): string {
+  const down = point.fromTopMm === undefined ? '' : `, ${length(point.fromTopMm, unit)} down`;
+  if (point.fromRightMm !== undefined) return `${length(point.fromRightMm, unit)} in from the right${down}`;
+  if (point.fromCentreMm !== undefined) {
+    return point.fromCentreMm === 0
+      ? `in the middle${down}`
+      : `${length(point.fromCentreMm, unit)} from the middle${down}`;
+  }
+  if (point.fromLeftMm === undefined) return `in the frame${down}`;
+  return `${length(point.fromLeftMm, unit)} in from the left${down}`;
+}
+
+function ofWall({ wall }: JobSoFar, unit: DisplayUnit): string[] {
+  if (!wall) return [];
+  const { finish, studs, datum } = wall;
+  return phrases([
+    wall.baseMaterial !== undefined && MATERIAL[wall.baseMaterial],
+    named('wall.cores', wall.cores),
+    finish !== undefined && finishText(finish, unit),
+    wall.boardMm !== undefined && `board ${length(wall.boardMm, unit)}`,
+    wall.boardLayers !== undefined && `${wall.boardLayers} layers of board`,
+    wall.voidMm !== undefined && `${length(wall.voidMm, unit)} clear behind`,
+    wall.thicknessMm !== undefined && `wall ${length(wall.thicknessMm, unit)} thick`,
+    wall.widthMm !== undefined && `wall ${length(wall.widthMm, unit)} wide`,
+    wall.heightMm !== undefined && `ceiling ${length(wall.heightMm, unit)} up`,
+    datum?.aboveFloorMm !== undefined &&
+      datum.kind !== 'floor' &&
+      `${DATUM[datum.kind ?? 'floor']} ${length(datum.aboveFloorMm, unit)} above the floor`,
+    studs !== undefined && studsText(studs, unit),
+    wall.accessories !== undefined && accessoriesText(wall.accessories, unit),
+    ...(['farSide', 'wet', 'coating', 'asbestos', 'tensioned', 'separating', 'condition'] as const).map(
+      (key) => named(`wall.${key}`, wall[key]),
+    ),
+  ]);
+}
+
+function finishText(finish: NonNullable<NonNullable<JobSoFar['wall']>['finish']>, unit: DisplayUnit): string {
+  if (finish.kind === 'unknown') return 'finish not known';
+  const kind = finish.kind === 'bare' ? 'no finish' : finish.kind;
+  return finish.thicknessMm === undefined ? kind : `${length(finish.thicknessMm, unit)} ${kind}`;
+}
+
+function studsText(studs: NonNullable<NonNullable<JobSoFar['wall']>['studs']>, unit: DisplayUnit): string {
+  if (studs === 'unknown') return 'studs not found';
+  const said = phrases([
+    studs.firstMm !== undefined && `first at ${length(studs.firstMm, unit)}`,
+    studs.spacingMm !== undefined && `every ${length(studs.spacingMm, unit)}`,
+    studs.widthMm !== undefined && `${length(studs.widthMm, unit)} wide`,
+  ]);
+  return `studs ${said.join(', ')}`;
+}
+
+function accessoriesText(accessories: Accessory[] | 'unknown', unit: DisplayUnit): string {
+  if (accessories === 'unknown') return 'what is on the wall: not looked at';
+  if (accessories.length === 0) return 'nothing on either face of the wall';
+  return accessories
+    .map((each) => {
+      const far = each.face === 'far' ? ' on the far face' : '';
+      return `${ACCESSORY[each.kind]}${far} ${length(each.xMm, unit)} from the left, ${length(each.yMm, unit)} up`;
+    })
+    .join('; ');
+}
+
+function ofBuilding({ building }: JobSoFar): string[] {
+  if (!building) return [];
+  const { yearBuilt, rewiredYear } = building;
+  return phrases([
+    named('building.country', building.country),
+    yearBuilt !== undefined && (yearBuilt === 'unknown' ? 'year not known' : `built ${yearBuilt}`),
+    rewiredYear !== undefined &&
+      (rewiredYear === 'unknown' ? 'rewiring not known' : `rewired ${rewiredYear}`),
+    ...(['kind', 'tenure', 'consent', 'heritage', 'seismic'] as const).map((key) =>
+      named(`building.${key}`, building[key]),
+    ),
+  ]);
+}
+
+function ofCrew({ crew, proof }: JobSoFar): string[] {
+  const people = crew?.people;
+  return phrases([
+    people !== undefined &&
+      (people === 'unknown' ? 'how many lift not known' : people === 1 ? 'one lifts' : `${people} lift`),
+    named('crew.dustExtraction', crew?.dustExtraction),
+    named('crew.lifter', crew?.lifter),
+    proof?.packetRatingN !== undefined && `packet says ${Math.round(proof.packetRatingN)} N each`,
+    proof?.pullTestN !== undefined && `${proof.pullTestN.length} pull tests`,
+  ]);
+}
+
+function named(path: string, value: string | boolean | undefined): string | false {
+  return value !== undefined && (VALUE[path]?.[String(value)] ?? false);
+}
+
+function phrases(all: readonly (string | false)[]): string[] {
+  return all.filter((each): each is string => each !== false && each !== '');
+}
