@@ -1,0 +1,70 @@
+import type { Across } from '../job.ts';
+import { type Millimetres, mm } from '../quantity.ts';
+import { lengthText } from './length-text.ts';
+import type { DoesNotFit } from './set-out.ts';
+import { doesNotFit } from './why-not.ts';
+
+/** Where a piece's left edge comes on the wall, and the arithmetic that put it there. */
+export type LeftEdge = {
+  ok: true;
+  leftMm: Millimetres;
+  formula: string;
+  inputs: Record<string, number>;
+};
+
+/**
+ * Left edge of a piece from the wall's left end for every way of saying where across (contract 4), in millimetres.
+ * `between` centres it between two lines, and is a reason why not when it is wider than they are apart.
+ */
+export function leftEdgeOf(
+  across: Across,
+  wallWidthMm: Millimetres,
+  widthMm: Millimetres,
+): LeftEdge | DoesNotFit {
+  const inputs = { 'wall width': wallWidthMm, 'piece width': widthMm };
+  switch (across.by) {
+    case 'centre':
+      return {
+        ok: true,
+        leftMm: mm((wallWidthMm - widthMm) / 2),
+        formula: '(wall width - piece width) / 2',
+        inputs,
+      };
+    case 'left-edge':
+      return { ok: true, leftMm: across.mm, formula: 'as said', inputs: { 'left edge': across.mm } };
+    case 'right-edge':
+      return {
+        ok: true,
+        leftMm: mm(across.mm - widthMm),
+        formula: 'right edge - piece width',
+        inputs: { 'right edge': across.mm, 'piece width': widthMm },
+      };
+    case 'centre-at':
+      return {
+        ok: true,
+        leftMm: mm(across.mm - widthMm / 2),
+        formula: 'centre - piece width / 2',
+        inputs: { centre: across.mm, 'piece width': widthMm },
+      };
+    case 'between':
+      return between(across.fromMm, across.toMm, widthMm);
+  }
+}
+
+function between(fromMm: Millimetres, toMm: Millimetres, widthMm: Millimetres): LeftEdge | DoesNotFit {
+  const over = mm(widthMm - Math.abs(toMm - fromMm));
+  if (over > 0) {
+    return doesNotFit(
+      'tooWideBetween',
+      `The piece is ${lengthText(over)} wider than the space between.`,
+      'Choose a wider space, or a narrower piece.',
+      over,
+    );
+  }
+  return {
+    ok: true,
+    leftMm: mm((fromMm + toMm - widthMm) / 2),
+    formula: '(from + to - piece width) / 2',
+    inputs: { from: fromMm, to: toMm, 'piece width': widthMm },
+  };
+}

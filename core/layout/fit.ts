@@ -1,0 +1,91 @@
+import type { Wall } from '../job.ts';
+import type { Frame } from '../plan-shape.ts';
+import { type Millimetres, mm } from '../quantity.ts';
+import { type Datum, datumName, datumRise } from './datum.ts';
+import type { BottomEdge } from './heights.ts';
+import { lengthText } from './length-text.ts';
+import { overOpening } from './openings.ts';
+import type { DoesNotFit } from './set-out.ts';
+import { NOISE } from './tolerance.ts';
+import { doesNotFit } from './why-not.ts';
+
+/** What must be known to say whether a frame fits: where it is, on what wall, and what its heights are taken from. */
+export type Fit = { frame: Frame; wall: Wall; datum: Datum; bottom: BottomEdge; firstMarkMm: Millimetres };
+
+/** The first reason why a frame does not fit its wall, with the number it is over by; null when it fits. */
+export function misfit(fit: Fit): DoesNotFit | null {
+  const { frame, wall } = fit;
+  const wider = mm(frame.rightMm - frame.leftMm - wall.widthMm);
+  if (wider > NOISE) {
+    return doesNotFit(
+      'widerThanWall',
+      `The piece is ${lengthText(wider)} wider than the wall.`,
+      'Choose a wider wall, or a narrower piece.',
+      wider,
+    );
+  }
+  return (
+    pastTheEnd(frame, wall) ??
+    throughCeiling(fit) ??
+    belowDatum(fit) ??
+    overOpening(frame, wall, fit.bottom.levelAboveFloorMm)
+  );
+}
+
+function pastTheEnd(frame: Frame, wall: Wall): DoesNotFit | null {
+  const left = mm(0 - frame.leftMm);
+  const right = mm(frame.rightMm - wall.widthMm);
+  const over = mm(Math.max(left, right));
+  if (!(over > NOISE)) return null;
+  const [end, way] = left > right ? ['left', 'right'] : ['right', 'left'];
+  return doesNotFit(
+    'pastTheEnd',
+    `The piece would run ${lengthText(over)} past the ${end} end of the wall.`,
+    `Move it at least ${lengthText(over)} to the ${way}.`,
+    over,
+  );
+}
+
+/** Height of the ceiling in the frame's own heights where it is known; at a datum of unknown height, the most it can be. */
+export function ceilingAt(
+  { wall, bottom, datum, firstMarkMm }: Omit<Fit, 'frame'>,
+  xMm: Millimetres,
+): number | null {
+  const level =
+    bottom.downFromMm ??
+    (wall.heightMm === undefined ? null : wall.heightMm - (bottom.levelAboveFloorMm ?? 0));
+  if (level === null) return null;
+  return datum.kind === 'ceiling' ? level + datumRise(datum, wall.widthMm, firstMarkMm, xMm) : level;
+}
+
+function throughCeiling(fit: Fit): DoesNotFit | null {
+  const { frame } = fit;
+  const overs = [frame.leftMm, frame.rightMm].map((x) => frame.topMm - (ceilingAt(fit, x) ?? Infinity));
+  const over = mm(Math.max(...overs));
+  if (!(over > NOISE)) return null;
+  return doesNotFit(
+    'throughCeiling',
+    `The top of the piece would be ${lengthText(over)} above the ceiling.`,
+    `Lower it by at least ${lengthText(over)}.`,
+    over,
+  );
+}
+
+/** A nosing has wall below it, so there only the floor is in the way; and that only where its height is known. */
+function belowDatum({ frame, wall, datum, bottom, firstMarkMm }: Fit): DoesNotFit | null {
+  const fromFloor = datum.kind === 'ceiling' || datum.kind === 'nosing';
+  if (fromFloor && bottom.levelAboveFloorMm === null) return null;
+  const lowest = fromFloor ? 0 - (bottom.levelAboveFloorMm ?? 0) : 0;
+  const rises = fromFloor
+    ? [0]
+    : [frame.leftMm, frame.rightMm].map((x) => datumRise(datum, wall.widthMm, firstMarkMm, x));
+  const over = mm(lowest + Math.max(...rises) - frame.bottomMm);
+  if (!(over > NOISE)) return null;
+  const what = fromFloor ? 'the floor' : datumName(datum.kind);
+  return doesNotFit(
+    'belowDatum',
+    `The bottom of the piece would be ${lengthText(over)} below ${what}.`,
+    `Raise it by at least ${lengthText(over)}.`,
+    over,
+  );
+}

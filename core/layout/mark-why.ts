@@ -1,0 +1,65 @@
+import type { Why } from '../plan-shape.ts';
+import type { Millimetres } from '../quantity.ts';
+import { basisOf } from '../sources.ts';
+import type { LeftEdge } from './across.ts';
+import type { Bearing } from './bearings.ts';
+import type { PlacedMark } from './cross-checks.ts';
+import type { BottomEdge } from './heights.ts';
+import { lengthText } from './length-text.ts';
+import { GEOMETRY } from './tolerance.ts';
+
+const basis = [basisOf(GEOMETRY)];
+
+/** Why the frame is where it is: its left edge and its bottom edge. */
+export function frameWhys(across: LeftEdge, bottom: BottomEdge): Why[] {
+  return [
+    {
+      of: 'frame left edge',
+      formula: across.formula,
+      inputs: across.inputs,
+      result: lengthText(across.leftMm),
+      basis,
+    },
+    {
+      of: 'frame bottom edge',
+      formula: bottom.formula,
+      inputs: bottom.inputs,
+      result: lengthText(bottom.bottomMm),
+      basis,
+    },
+  ];
+}
+
+/** Why a mark is where it is: across from the wall's left end, and up. */
+export function markWhys(
+  mark: PlacedMark,
+  bearing: Bearing,
+  across: LeftEdge,
+  bottom: BottomEdge,
+  pieceHeightMm: Millimetres,
+  seatToScrewMm: Millimetres,
+): Why[] {
+  return [
+    {
+      of: `mark ${mark.id} across`,
+      formula: `frame left edge + ${bearing.acrossFormula}`,
+      inputs: { 'frame left edge': across.leftMm, ...bearing.acrossInputs },
+      result: lengthText(mark.xMm),
+      basis,
+    },
+    {
+      of: `mark ${mark.id} up`,
+      formula: `frame bottom edge + piece height - ${parenthesised(bearing.dropFormula)} + seat to screw`,
+      inputs: {
+        'frame bottom edge': bottom.bottomMm,
+        'piece height': pieceHeightMm,
+        ...bearing.dropInputs,
+        'seat to screw': seatToScrewMm,
+      },
+      result: lengthText(mark.yMm),
+      basis,
+    },
+  ];
+}
+
+const parenthesised = (formula: string): string => (formula.includes(' - ') ? `(${formula})` : formula);

@@ -1,0 +1,129 @@
+import type { Job } from '../job.ts';
+import type { Frame, Mark } from '../plan-shape.ts';
+import { mm } from '../quantity.ts';
+import { basisOf, uniqueBases } from '../sources.ts';
+import { leftEdgeOf } from './across.ts';
+import { battenAdvice } from './batten.ts';
+import { onCourses } from './course-advice.ts';
+import { crossChecksOf, type PlacedMark, tapeHere } from './cross-checks.ts';
+import { type Datum, datumOf, datumRise } from './datum.ts';
+import { ceilingAt, type Fit, misfit } from './fit.ts';
+import { type BottomEdge, bottomEdgeOf } from './heights.ts';
+import { type Hung, hungOf } from './hung.ts';
+import { levelAdvice, levelOrParallel } from './level-advice.ts';
+import { markName } from './mark-names.ts';
+import { markOffWall } from './mark-off-wall.ts';
+import { frameWhys, markWhys } from './mark-why.ts';
+import type { LayoutResult } from './set-out.ts';
+import { unsoundLength } from './sound-lengths.ts';
+import { onStuds } from './stud-advice.ts';
+import { GEOMETRY, TAPE_READING } from './tolerance.ts';
+
+/**
+ * Turns a job into marks, or into the reason why it does not fit. Millimetres, unrounded.
+ * Mark up = frame bottom + piece height - loaded drop + seat to screw; across = frame left + hanger.
+ */
+export function setOut(job: Job): LayoutResult {
+  const unsound = unsoundLength(job);
+  if (unsound) return unsound;
+  const { piece, wall, place } = job;
+  const across = leftEdgeOf(place.across, wall.widthMm, piece.widthMm);
+  if (!across.ok) return across;
+  const said = datumOf(wall);
+  const bottom = bottomEdgeOf(place.up, said, piece.heightMm, wall.heightMm);
+  if (!bottom.ok) return bottom;
+
+  const datum = datumUsed(said, bottom);
+  const frame: Frame = {
+    leftMm: across.leftMm,
+    rightMm: mm(across.leftMm + piece.widthMm),
+    bottomMm: bottom.bottomMm,
+    topMm: mm(bottom.bottomMm + piece.heightMm),
+  };
+  const hung = hungOf(job, frame);
+  const firstMarkMm = mm(frame.leftMm + (hung.ok ? (hung.bearings[0]?.acrossMm ?? 0) : 0));
+  const fit: Fit = { frame, wall, datum, bottom, firstMarkMm };
+  const bad = misfit(fit);
+  if (bad) return bad;
+  if (!hung.ok) return hung;
+
+  const seat = piece.hanging.seatToScrewMm ?? mm(0);
+  const placed = hung.bearings.map((bearing, nth) => ({
+    id: markName(nth),
+    xMm: mm(frame.leftMm + bearing.acrossMm),
+    yMm: mm(frame.topMm - bearing.dropMm + seat),
+  }));
+  const off = markOffWall(placed, fit);
+  if (off) return off;
+
+  const studs = onStuds(placed, wall, {
+    leftMm: frame.leftMm,
+    rightMm: mm(wall.widthMm - frame.rightMm),
+  });
+  const courses = onCourses(placed, wall, bottom.levelAboveFloorMm);
+  const marks = placed.map((each) => markOf(each, fit, studs?.on.get(each.id) ?? courses?.on.get(each.id)));
+  return {
+    ok: true,
+    frame,
+    marks,
+    crossChecks: [
+      ...crossChecksOf(placed, frame, wall.widthMm, hung.ringToRingMm),
+      ...tapeHere(marks, datum),
+    ],
+    ...(hung.batten && { batten: hung.batten.line }),
+    ...(hung.cord && { cord: hung.cord }),
+    datumAboveFloorMm: bottom.levelAboveFloorMm,
+    advice: [
+      ...levelAdvice(marks, datum, wall.widthMm),
+      ...levelOrParallel(frame, datum, wall.widthMm, ceilingAt(fit, firstMarkMm)),
+      ...hung.advice,
+      ...(hung.batten ? battenSaid(hung.batten, placed, fit, studs !== null) : (studs?.advice ?? [])),
+      ...(courses?.advice ?? []),
+    ],
+    assumptions: [...bottom.assumptions, ...hung.assumptions, ...(studs?.assumptions ?? [])],
+    why: [
+      ...frameWhys(across, bottom),
+      ...placed.flatMap((each, nth) => {
+        const bearing = hung.bearings[nth];
+        return bearing ? markWhys(each, bearing, across, bottom, piece.heightMm, seat) : [];
+      }),
+    ],
+    basis: uniqueBases([
+      basisOf(GEOMETRY),
+      basisOf(TAPE_READING),
+      ...(studs?.basis ?? []),
+      ...(courses?.basis ?? []),
+    ]),
+  };
+}
+
+/** The ceiling stands in for a datum whose height is not known when that is what heights were said from; it is taken as level. */
+function datumUsed(said: Datum, bottom: BottomEdge): Datum {
+  if (bottom.downFromMm === null || said.kind === 'ceiling') return said;
+  return { kind: 'ceiling', aboveFloorMm: bottom.downFromMm, fallMm: mm(0), fallKnown: false };
+}
+
+function markOf({ id, xMm, yMm }: PlacedMark, { wall, datum, bottom, firstMarkMm }: Fit, on?: string): Mark {
+  const rise = datumRise(datum, wall.widthMm, firstMarkMm, xMm);
+  return {
+    id,
+    fromLeftMm: xMm,
+    fromRightMm: mm(wall.widthMm - xMm),
+    ...(bottom.upKnown && { upMm: yMm }),
+    ...(datum.kind !== 'ceiling' && datum.fallMm !== 0 && { upHereMm: mm(yMm - rise) }),
+    ...(bottom.downFromMm !== null && { downMm: mm(bottom.downFromMm - yMm) }),
+    ...(on !== undefined && { on }),
+  };
+}
+
+function battenSaid(
+  { line, onStuds: inStuds }: NonNullable<Hung['batten']>,
+  placed: readonly PlacedMark[],
+  fit: Fit,
+  studsKnown: boolean,
+): string[] {
+  const ceiling = ceilingAt(fit, fit.firstMarkMm);
+  const above = ceiling === null ? null : mm(ceiling - fit.frame.topMm);
+  const screws = placed.map((each) => each.xMm);
+  return battenAdvice(screws, line, inStuds ? 'in-studs' : studsKnown ? 'missing-studs' : 'even', above);
+}

@@ -1,0 +1,58 @@
+import type { Accessory, Wall } from '../job.ts';
+import type { Frame } from '../plan-shape.ts';
+import { type Millimetres, mm } from '../quantity.ts';
+import { sourced } from '../sources.ts';
+import { lengthText } from './length-text.ts';
+import type { DoesNotFit } from './set-out.ts';
+import { NOISE } from './tolerance.ts';
+import { doesNotFit } from './why-not.ts';
+
+/** Size of an accessory that was not measured: at least this much of an opening is there. */
+const LARGER_PLATE = sourced(
+  { width: mm(146), height: mm(86) },
+  'our-choice',
+  'contract 4: the larger common plate',
+  'our-choice',
+);
+
+/** Windows and doors of the face the piece hangs on. */
+export function openingsOf(wall: Pick<Wall, 'accessories'>): Accessory[] {
+  const { accessories } = wall;
+  if (!Array.isArray(accessories)) return [];
+  return accessories.filter(({ kind, face }) => face === 'this' && (kind === 'window' || kind === 'door'));
+}
+
+/**
+ * The first opening a frame covers part of, with the least move that clears it; null when none, or when how high
+ * the frame is above the floor is not known.
+ */
+export function overOpening(
+  frame: Frame,
+  wall: Pick<Wall, 'accessories'>,
+  levelAboveFloorMm: Millimetres | null,
+): DoesNotFit | null {
+  if (levelAboveFloorMm === null) return null;
+  for (const opening of openingsOf(wall)) {
+    const halfWidth = (opening.widthMm ?? LARGER_PLATE.value.width) / 2;
+    const halfHeight = (opening.heightMm ?? LARGER_PLATE.value.height) / 2;
+    const moves = [
+      { way: 'left', by: frame.rightMm - (opening.xMm - halfWidth) },
+      { way: 'right', by: opening.xMm + halfWidth - frame.leftMm },
+      { way: 'down', by: frame.topMm + levelAboveFloorMm - (opening.yMm - halfHeight) },
+      { way: 'up', by: opening.yMm + halfHeight - (frame.bottomMm + levelAboveFloorMm) },
+    ];
+    if (moves.every(({ by }) => by > NOISE)) return covers(opening, moves);
+  }
+  return null;
+}
+
+function covers(opening: Accessory, moves: readonly { way: string; by: number }[]): DoesNotFit {
+  const least = moves.reduce((best, move) => (move.by < best.by ? move : best));
+  const over = mm(least.by);
+  return doesNotFit(
+    'overOpening',
+    `The piece would cover part of the ${opening.kind}, by ${lengthText(over)}.`,
+    `Move it at least ${lengthText(over)} ${least.way}, or choose another place.`,
+    over,
+  );
+}

@@ -1,0 +1,97 @@
+import type { BaseMaterial, Wall } from '../job.ts';
+import { type Millimetres, MM_PER_INCH, mm } from '../quantity.ts';
+import { sourced } from '../sources.ts';
+
+/** Coursing that is known: gauge, lower edge of the first bed joint above the floor, joint thickness. Millimetres. */
+export type KnownCourses = { gaugeMm: Millimetres; firstBedMm: Millimetres; jointMm: Millimetres };
+
+/** Where a height falls in the coursing, and how far up or down the nearest clear place in a unit is. */
+export type CoursePlace = {
+  where: 'bed-joint' | 'near-joint' | 'clear';
+  /** Bed joint nearest below or at the height, counted from 1. */
+  joint: number;
+  moveMm: Millimetres;
+};
+
+/** Course heights by country: gauge is unit and joint together. */
+export const GAUGES = {
+  AU: sourced(mm(76 + 10), 'AS/NZS4455.1', 'work size 230 x 110 x 76, joint 10', 'read'),
+  UK: sourced(mm(75), 'EN771-1', 'co-ordinating size 225 x 112.5 x 75', 'read'),
+  US: sourced(mm((8 * MM_PER_INCH) / 3), 'BIA-TN10', 'modular: three courses in 8 in', 'read'),
+} as const;
+/** Length of an Australian brick and one perpend. */
+export const MODULE_AU = sourced(mm(230 + 10), 'AS/NZS4455.1', 'work size 230, joint 10', 'read');
+
+export const USUAL_JOINT = sourced(mm(10), 'AS/NZS4455.1', 'joint 10', 'read');
+/** A plug keeps this far from the edge of a joint. */
+export const JOINT_CLEARANCE = sourced(
+  mm(15),
+  'common-practice',
+  'trade: never less than 15 from a bed joint edge',
+  'common-practice',
+);
+
+const COURSED: readonly BaseMaterial[] = ['clay-brick', 'concrete-block', 'aerated-concrete'];
+
+/** Coursing of a wall, or null where it has none or where its gauge or first bed joint is not known. */
+export function knownCourses(wall: Pick<Wall, 'baseMaterial' | 'courses'>): KnownCourses | null {
+  const { gaugeMm, firstBedMm, jointMm = USUAL_JOINT.value } = wall.courses ?? {};
+  if (!COURSED.includes(wall.baseMaterial) || gaugeMm === undefined || firstBedMm === undefined) return null;
+  const sound = Number.isFinite(firstBedMm) && Number.isFinite(gaugeMm) && jointMm >= 0 && gaugeMm > jointMm;
+  return sound ? { gaugeMm, firstBedMm, jointMm } : null;
+}
+
+/** Height of n courses: n x gauge. Millimetres. */
+export function coursesHigh(n: number, gaugeMm: Millimetres): Millimetres {
+  return mm(n * gaugeMm);
+}
+
+/** Middle of the nth unit above the lower edge of the first bed joint: y = (n - 1) g + j + h / 2. Millimetres. */
+export function unitMiddle(
+  n: number,
+  gaugeMm: Millimetres,
+  jointMm: Millimetres,
+  unitMm: Millimetres,
+): Millimetres {
+  return mm((n - 1) * gaugeMm + jointMm + unitMm / 2);
+}
+
+/**
+ * Where a height above the floor falls by the coursing. Bricks vary by several millimetres and coursing drifts, so
+ * this never says where to drill: it says where to feel for a joint.
+ */
+export function placeInCourse(heightMm: Millimetres, courses: KnownCourses): CoursePlace {
+  const { gaugeMm, firstBedMm, jointMm } = courses;
+  const nth = Math.floor((heightMm - firstBedMm) / gaugeMm);
+  const into = heightMm - firstBedMm - nth * gaugeMm;
+  const [low, high] = clearBand(courses);
+  if (into >= low && into <= high) return { where: 'clear', joint: nth + 1, moveMm: mm(0) };
+  const up = into < low ? low - into : low + gaugeMm - into;
+  const down = into > high ? high - into : high - gaugeMm - into;
+  const moveMm = mm(up <= 0 - down ? up : down);
+  return { where: into <= jointMm ? 'bed-joint' : 'near-joint', joint: nth + 1, moveMm };
+}
+
+/** The band of a course, above the lower edge of its joint, that keeps clear of both joints; its middle when too thin. */
+function clearBand({ gaugeMm, jointMm }: KnownCourses): [number, number] {
+  const low = jointMm + JOINT_CLEARANCE.value;
+  const high = gaugeMm - JOINT_CLEARANCE.value;
+  const middle = (jointMm + gaugeMm) / 2;
+  return low <= high ? [low, high] : [middle, middle];
+}
+
+/** The least move of all marks together, up positive, that keeps each clear of the joints; null when none does. */
+export function shiftOffJoints(heights: readonly Millimetres[], courses: KnownCourses): Millimetres | null {
+  const clear = (shift: number): boolean =>
+    heights.every((height) => placeInCourse(mm(height + shift), courses).where === 'clear');
+  const [low, high] = clearBand(courses);
+  const tries = heights.flatMap((height) => {
+    const course =
+      courses.firstBedMm + Math.floor((height - courses.firstBedMm) / courses.gaugeMm) * courses.gaugeMm;
+    return [-1, 0, 1].flatMap((nth) =>
+      [low, high].map((edge) => course + nth * courses.gaugeMm + edge - height),
+    );
+  });
+  const good = [0, ...tries].filter(clear).sort((one, other) => Math.abs(one) - Math.abs(other));
+  return good[0] === undefined ? null : mm(good[0]);
+}
