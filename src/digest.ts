@@ -1,0 +1,43 @@
+const utf8 = new TextEncoder();
+
+/** SHA-256 of text (UTF-8). */
+export async function sha256(text: string): Promise<Uint8Array> {
+  return new Uint8Array(await crypto.subtle.digest('SHA-256', utf8.encode(text)));
+}
+
+/** HMAC-SHA256 (RFC 2104) of bytes under a key. */
+export async function hmacSha256(key: Uint8Array, message: Uint8Array): Promise<Uint8Array> {
+  const held = await crypto.subtle.importKey(
+    'raw',
+    new Uint8Array(key),
+    { name: 'HMAC', hash: 'SHA-256' },
+    false,
+    ['sign'],
+  );
+  return new Uint8Array(await crypto.subtle.sign('HMAC', held, new Uint8Array(message)));
+}
+
+/** Compares digests of one length without telling by its time where they differ. */
+export function sameDigest(one: Uint8Array, other: Uint8Array): boolean {
+  if (one.byteLength !== other.byteLength) return false;
+  let differing = 0;
+  for (let at = 0; at < one.byteLength; at += 1) differing |= (one[at] ?? 0) ^ (other[at] ?? 0);
+  return differing === 0;
+}
+
+export const hexOf = (bytes: Uint8Array): string =>
+  Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
+
+export const bytesOfHex = (hex: string): Uint8Array =>
+  Uint8Array.from(hex.match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));
+
+/** Bytes of standard base64; null when it is not base64. */
+export function bytesOfBase64(text: string): Uint8Array | null {
+  try {
+    return Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0));
+  } catch {
+    return null;
+  }
+}
+
+export const base64Of = (bytes: Uint8Array): string => btoa(String.fromCharCode(...bytes));

@@ -1,0 +1,45 @@
+import type { MiddlewareHandler } from 'hono';
+import { routePath } from 'hono/route';
+import type { DoorEnv } from './doors.ts';
+import { PROBLEM_MEDIA_TYPE } from './problem.ts';
+
+/**
+ * One line a request. The route's pattern and not the address: an address may carry a plan's id or a signed
+ * link. No header, no body, no words of a message.
+ */
+export type LogLine = {
+  at: string;
+  method: string;
+  route: string;
+  status: number;
+  ms: number;
+  crew?: string;
+  problem?: boolean;
+  /** On a fault: the kind of error and where it was thrown, never its data. */
+  fault?: string;
+};
+
+export function requestLog(now: () => number, log: (line: LogLine) => void): MiddlewareHandler<DoorEnv> {
+  return async (c, next) => {
+    const began = now();
+    await next();
+    const ended = now();
+    const admitted = c.get('admitted');
+    log({
+      at: new Date(began).toISOString(),
+      method: c.req.method,
+      route: routePath(c, -1),
+      status: c.res.status,
+      ms: ended - began,
+      ...(admitted && { crew: admitted.crew }),
+      ...(c.res.headers.get('content-type') === PROBLEM_MEDIA_TYPE && { problem: true }),
+      ...(c.error && { fault: faultOf(c.error) }),
+    });
+  };
+}
+
+/** An error's message may quote what a person said, so only its name and the frames are kept. */
+function faultOf(error: Error): string {
+  const frames = (error.stack ?? '').split('\n').filter((line) => line.trim().startsWith('at '));
+  return [error.name, ...frames.slice(0, 4).map((line) => line.trim())].join(' | ');
+}

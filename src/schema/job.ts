@@ -1,0 +1,96 @@
+import { z } from 'zod';
+import type { Job } from '../../core/job.ts';
+import { count, forceN, orUnknown, year, yesNoUnknown } from './figures.ts';
+import { hangingSoFarSchema } from './hanging.ts';
+import { pieceFields, pieceSchema } from './piece.ts';
+import { placeSchema } from './place.ts';
+import { wallSchema } from './wall.ts';
+import { identifier } from './words.ts';
+
+const buildingSchema = z
+  .strictObject({
+    country: z.enum(['AU', 'NZ', 'UK', 'US', 'IE', 'CA', 'EU', 'other', 'unknown']).exactOptional(),
+    yearBuilt: orUnknown(year(1968)).exactOptional(),
+    rewiredYear: orUnknown(year(2004)).exactOptional(),
+    kind: z.enum(['house', 'flat', 'public', 'unknown']).exactOptional(),
+    tenure: z.enum(['owner', 'tenant', 'client', 'unknown']).exactOptional(),
+    consent: yesNoUnknown.exactOptional(),
+    heritage: yesNoUnknown.exactOptional(),
+    seismic: yesNoUnknown.exactOptional(),
+  })
+  .meta({ id: 'Building' });
+
+const crewSchema = z
+  .strictObject({
+    people: orUnknown(count(100, 2)).exactOptional(),
+    dustExtraction: yesNoUnknown.exactOptional(),
+    lifter: yesNoUnknown.exactOptional(),
+  })
+  .meta({ id: 'Crew' });
+
+const proofSchema = z
+  .strictObject({
+    packetRatingN: forceN(300).exactOptional(),
+    pullTestN: z.array(forceN(1200)).min(1).max(100).exactOptional(),
+    saidBy: identifier(200, 'Robin').exactOptional(),
+  })
+  .meta({ id: 'Proof' });
+
+/** The contract's own example: it is shown in the description and its parts are the examples of refusals. */
+export const EXAMPLE_JOB = {
+  building: { country: 'AU', yearBuilt: 1968, kind: 'house', tenure: 'owner' },
+  piece: {
+    kind: 'mirror',
+    widthMm: 840,
+    heightMm: 1120,
+    depthMm: 30,
+    massKg: 24,
+    glass: 'safety',
+    hanging: {
+      by: 'rings',
+      points: [
+        { fromLeftMm: 95, fromTopMm: 240 },
+        { fromRightMm: 95, fromTopMm: 240 },
+      ],
+      seatToScrewMm: 0,
+      standOffMm: 6,
+    },
+  },
+  wall: {
+    baseMaterial: 'clay-brick',
+    cores: 'unknown',
+    finish: { kind: 'plaster', thicknessMm: 12 },
+    thicknessMm: 110,
+    widthMm: 2700,
+    heightMm: 2400,
+    datum: { kind: 'floor', aboveFloorMm: 0, fallMm: 0 },
+    studs: { spacingMm: 450, firstMm: 200, widthMm: 45 },
+    accessories: [{ kind: 'socket', face: 'this', xMm: 600, yMm: 300 }],
+  },
+  place: { across: { by: 'centre' }, up: { by: 'bottom-above', mm: 140 }, below: 'nothing' },
+  crew: { people: 2, dustExtraction: false },
+};
+
+/** A whole job (contract, section 4): well formed, which does not mean that it can or may be done. */
+export const jobSchema = z
+  .strictObject({
+    building: buildingSchema.exactOptional(),
+    piece: pieceSchema,
+    wall: wallSchema,
+    place: placeSchema,
+    crew: crewSchema.exactOptional(),
+    proof: proofSchema.exactOptional(),
+  })
+  .meta({ id: 'Job', examples: [EXAMPLE_JOB] }) satisfies z.ZodType<Job>;
+
+/** What a conversation knows on the way to a job: the same fields with anything missing. */
+export const jobSoFarSchema = z
+  .strictObject({
+    building: buildingSchema.exactOptional(),
+    piece: pieceFields.partial().extend({ hanging: hangingSoFarSchema.optional() }).exactOptional(),
+    wall: wallSchema.partial().exactOptional(),
+    place: placeSchema.partial().exactOptional(),
+    crew: crewSchema.exactOptional(),
+    proof: proofSchema.exactOptional(),
+  })
+  .meta({ id: 'JobSoFar' });

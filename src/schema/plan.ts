@@ -1,0 +1,142 @@
+import { z } from 'zod';
+import type { PlanJson } from '../plan-json.ts';
+
+/** The shapes that leave: plain numbers, in the unit of the field's name. */
+const n = z.number();
+const words = z.array(z.string());
+
+export const verdictSchema = z.enum(['go', 'care', 'stop']);
+
+export const cautionSchema = z
+  .strictObject({
+    id: z.string(),
+    severity: z.enum(['stop', 'warn', 'note']),
+    text: z.string(),
+    clears: z.string().optional().describe('On a stop: what would clear it.'),
+    basis: words,
+  })
+  .meta({ id: 'Caution' });
+
+export const markSchema = z
+  .strictObject({
+    id: z.string(),
+    fromLeftMm: n,
+    fromRightMm: n,
+    upMm: n.optional(),
+    upHereMm: n.optional(),
+    downMm: n.optional(),
+    on: z.string().optional(),
+  })
+  .meta({ id: 'Mark' });
+
+export const crossCheckSchema = z
+  .strictObject({ text: z.string(), expectMm: n, toleranceMm: n })
+  .meta({ id: 'CrossCheck' });
+
+export const bitSchema = z.strictObject({
+  kind: z.enum(['masonry', 'wood', 'metal', 'tile', 'none']),
+  action: z.enum(['rotary', 'hammer-after-finish', 'rotary-until-known', 'none']),
+  diameterMm: n,
+  depthMm: n,
+});
+
+export const FASTENERS = [
+  'plug-and-screw',
+  'hollow-unit-plug',
+  'aerated-plug',
+  'frame-plug',
+  'concrete-screw',
+  'resin-stud',
+  'stud-screw',
+  'steel-stud-screw',
+  'timber-screw',
+  'lath-screw',
+  'batten-screws',
+  'board-across-studs',
+  'screw-in-anchor',
+  'expanding-sleeve-anchor',
+  'spring-toggle',
+  'bar-toggle',
+  'strap-toggle',
+  'winged-plug',
+  'pin-hook',
+  'picture-rail-hook',
+] as const;
+
+export const HEADS = ['pan', 'round', 'countersunk', 'hex', 'washer'] as const;
+
+export const fixingSchema = z
+  .strictObject({
+    fastener: z.enum(FASTENERS),
+    count: n,
+    bit: bitSchema,
+    pilot: z.strictObject({ diameterMm: n, depthMm: n }).optional(),
+    plug: z.strictObject({ diameterMm: n, lengthMm: n }).optional(),
+    screw: z
+      .strictObject({ gauge: n.optional(), diameterMm: n, lengthMm: n, head: z.enum(HEADS) })
+      .optional(),
+    note: z.string().optional(),
+    governing: z.strictObject({
+      mode: z.string(),
+      resistanceN: n,
+      basis: words,
+      noSource: z.boolean().optional(),
+    }),
+    utilisation: n,
+  })
+  .meta({ id: 'Fixing' });
+
+const actions = z.strictObject({
+  weightN: n,
+  perMark: z.array(z.strictObject({ id: z.string(), shearN: n, tensionN: n })),
+  cordN: n.optional(),
+  inwardN: n.optional(),
+});
+
+const basis = z
+  .strictObject({ id: z.string(), title: z.string(), at: z.string(), standing: z.string() })
+  .meta({ id: 'Basis' });
+
+const why = z
+  .strictObject({
+    of: z.string(),
+    formula: z.string(),
+    inputs: z.record(z.string(), z.union([n, z.string()])),
+    result: z.string(),
+    basis: z.array(basis),
+  })
+  .meta({ id: 'Why' });
+
+/** A plan (contract, section 5). On `stop` there are no marks and no fixing. */
+export const planSchema = z
+  .strictObject({
+    verdict: verdictSchema,
+    frame: z.strictObject({ leftMm: n, rightMm: n, bottomMm: n, topMm: n }).nullable(),
+    marks: z.array(markSchema),
+    batten: z.strictObject({ fromLeftMm: n, toLeftMm: n, upMm: n }).optional(),
+    crossChecks: z.array(crossCheckSchema),
+    actions: actions.nullable(),
+    fixing: fixingSchema.nullable(),
+    alternatives: z.array(z.strictObject({ fastener: z.enum(FASTENERS), utilisation: n, text: z.string() })),
+    rejected: z.array(z.strictObject({ fastener: z.string(), because: z.string() })),
+    cautions: z.array(cautionSchema),
+    clear: words,
+    assumptions: z.array(z.strictObject({ field: z.string(), value: z.unknown(), because: z.string() })),
+    advice: words,
+    steps: words,
+    tools: words,
+    shopping: z.array(z.strictObject({ item: z.string(), count: n })),
+    why: z.array(why),
+    basis: z.array(basis),
+  })
+  .meta({ id: 'Plan' });
+
+type Mutable<T> = T extends readonly (infer Each)[]
+  ? Mutable<Each>[]
+  : T extends object
+    ? { -readonly [Field in keyof T]: Mutable<T[Field]> }
+    : T;
+
+/** Fails to compile when core's plan has a shape that the description does not give. */
+export type PlanDescribed =
+  Mutable<PlanJson> extends z.input<typeof planSchema> ? z.input<typeof planSchema> : never;

@@ -1,0 +1,78 @@
+import type { z } from 'zod';
+import type { FieldError } from '../problem.ts';
+import { type Described, describedBy, exampleOf, partsAt, wordsFor } from './described.ts';
+
+type Issue = z.core.$ZodIssue;
+
+/** Enough to put right at one go; a body of rubbish should not be answered with a longer one. */
+const ERRORS_TOLD = 20;
+
+/** Turns what zod found into what is wrong with each field, where, and what would do. */
+export function refusalOf(schema: z.ZodType, issues: readonly Issue[], body: unknown): FieldError[] {
+  const root = describedBy(schema);
+  return issues
+    .flatMap((issue) => leaves(issue))
+    .slice(0, ERRORS_TOLD)
+    .map((issue) => fieldError(root, issue, body));
+}
+
+/** One sentence for the whole refusal. */
+export function sentenceOf(errors: readonly FieldError[]): string {
+  const [first] = errors;
+  if (!first) return 'A field cannot be read.';
+  const where = first.path === '' ? 'The body' : first.path;
+  const got = first.received === undefined ? '' : `, not ${first.received}`;
+  const more = errors.length > 1 ? ` And ${errors.length - 1} more, in errors.` : '';
+  return `${where}: ${first.expected}${got}.${more}`;
+}
+
+/** An issue of a union speaks for the alternative that came furthest, or for the union when none did. */
+function leaves(issue: Issue): Issue[] {
+  if (issue.code === 'unrecognized_keys')
+    return issue.keys.map((key) => ({ ...issue, keys: [key], path: [...issue.path, key] }));
+  if (issue.code !== 'invalid_union') return [issue];
+  const reached = issue.errors.filter((alternative) => alternative.every((each) => each.path.length > 0));
+  const [closest] = reached;
+  if (!closest) return [issue];
+  return closest.flatMap((each) => leaves({ ...each, path: [...issue.path, ...each.path] }));
+}
+
+function fieldError(root: Described, issue: Issue, body: unknown): FieldError {
+  const path = issue.path.map(String).join('.');
+  if (issue.code === 'unrecognized_keys') {
+    const around = partsAt(root, issue.path.slice(0, -1));
+    return { path, expected: unknownField(issue.keys[0] ?? '', around), example: exampleOf(around[0]) };
+  }
+  const parts = partsAt(root, issue.path);
+  const field = String(issue.path.findLast((step) => typeof step === 'string') ?? '');
+  const told = [...new Set(parts.map((part) => wordsFor(part, field)))].join(', or ');
+  const received = receivedAt(body, issue.path);
+  return {
+    path,
+    expected: issue.code === 'custom' ? issue.message : told || issue.message,
+    ...(received !== undefined && { received }),
+    example: exampleOf(parts[0]),
+  };
+}
+
+/** Contract, section 4, has `pieces`; until several pieces are worked out, a plain sentence instead. */
+const SEVERAL_PIECES =
+  'one piece, in `piece`: several pieces on one wall are not worked out yet, so send them one at a time';
+
+function unknownField(key: string, around: readonly Described[]): string {
+  if (key === 'pieces' || key === 'arrange') return SEVERAL_PIECES;
+  const fields = [...new Set(around.flatMap((part) => Object.keys(part.properties ?? {})))];
+  return `no field of this name; there are ${fields.join(', ')}`;
+}
+
+/** Short, and never a whole body: what came may be long, or something the sender did not mean to show. */
+function receivedAt(body: unknown, path: readonly PropertyKey[]): string | undefined {
+  let value = body;
+  for (const step of path) {
+    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, step)) return undefined;
+    value = Reflect.get(value, step);
+  }
+  if (typeof value === 'number' || typeof value === 'boolean' || value === null) return String(value);
+  if (typeof value === 'string') return `text of ${value.length} characters`;
+  return Array.isArray(value) ? `a list of ${value.length}` : 'an object';
+}

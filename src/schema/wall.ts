@@ -1,0 +1,97 @@
+import { z } from 'zod';
+import { count, LONGEST_MM, lengthMm, orUnknown, yesNoUnknown } from './figures.ts';
+
+const accessory = z
+  .strictObject({
+    kind: z.enum([
+      'socket',
+      'switch',
+      'light',
+      'thermostat',
+      'heater',
+      'consumer-unit',
+      'blank-plate',
+      'tap',
+      'basin',
+      'toilet',
+      'shower',
+      'radiator',
+      'boiler',
+      'gas',
+      'window',
+      'door',
+      'pipe',
+      'cable',
+    ]),
+    face: z.enum(['this', 'far']),
+    xMm: lengthMm(-LONGEST_MM, LONGEST_MM, 600).describe('From the left end of the face it is on.'),
+    yMm: lengthMm(0, LONGEST_MM, 300).describe('From the finished floor.'),
+    widthMm: lengthMm(1, LONGEST_MM, 146).exactOptional(),
+    heightMm: lengthMm(1, LONGEST_MM, 86).exactOptional(),
+  })
+  .meta({ id: 'Accessory', examples: [{ kind: 'socket', face: 'this', xMm: 600, yMm: 300 }] });
+
+const end = z.enum(['wall', 'open']).exactOptional();
+
+/** The wall it goes on (contract, section 4). */
+export const wallSchema = z
+  .strictObject({
+    baseMaterial: z.enum([
+      'clay-brick',
+      'concrete-block',
+      'concrete',
+      'aerated-concrete',
+      'natural-stone',
+      'plasterboard-on-timber-studs',
+      'plasterboard-on-steel-studs',
+      'plasterboard-on-dabs',
+      'lath-and-plaster',
+      'fibre-cement-on-studs',
+      'timber',
+      'unknown',
+    ]),
+    cores: z.enum(['solid', 'perforated', 'hollow', 'unknown']).exactOptional(),
+    finish: z
+      .strictObject({
+        kind: z.enum(['bare', 'plaster', 'render', 'tile', 'board', 'unknown']),
+        thicknessMm: lengthMm(0, 500, 12).exactOptional(),
+      })
+      .exactOptional(),
+    boardMm: lengthMm(1, 200, 13).exactOptional(),
+    boardLayers: count(8, 1).exactOptional(),
+    voidMm: lengthMm(0, 5000, 70).exactOptional(),
+    thicknessMm: lengthMm(1, 5000, 110).exactOptional(),
+    widthMm: lengthMm(10, LONGEST_MM, 2700),
+    heightMm: lengthMm(10, LONGEST_MM, 2400).exactOptional(),
+    datum: z
+      .strictObject({
+        kind: z.enum(['floor', 'mantel', 'furniture', 'ceiling', 'nosing']),
+        aboveFloorMm: lengthMm(0, LONGEST_MM, 0).exactOptional(),
+        fallMm: lengthMm(-5000, 5000, 0).exactOptional(),
+      })
+      .exactOptional(),
+    studs: orUnknown(
+      z.strictObject({
+        spacingMm: lengthMm(10, 5000, 450).exactOptional(),
+        firstMm: lengthMm(0, LONGEST_MM, 200).exactOptional(),
+        widthMm: lengthMm(10, 500, 45).exactOptional(),
+      }),
+    ).exactOptional(),
+    courses: z
+      .strictObject({
+        gaugeMm: lengthMm(10, 2000, 86).exactOptional(),
+        firstBedMm: lengthMm(0, LONGEST_MM, 75).exactOptional(),
+        jointMm: lengthMm(0, 200, 10).exactOptional(),
+      })
+      .exactOptional(),
+    accessories: orUnknown(z.array(accessory).max(200)).exactOptional(),
+    farSide: z.enum(['seen', 'unknown']).exactOptional(),
+    ends: z.strictObject({ left: end, right: end }).exactOptional(),
+    wet: z.enum(['no', 'bathroom', 'shower', 'unknown']).exactOptional(),
+    coating: z.enum(['none', 'textured', 'unknown']).exactOptional(),
+    asbestos: z.enum(['tested-clear', 'not-tested', 'unknown']).exactOptional(),
+    tensioned: z.enum(['no', 'possible', 'scanned', 'unknown']).exactOptional(),
+    separating: yesNoUnknown.exactOptional(),
+    condition: orUnknown(z.enum(['sound', 'poor'])).exactOptional(),
+  })
+  .meta({ id: 'Wall' });
