@@ -1,0 +1,4 @@
+import { appUnderTest } from './app-under-test.ts';
+import { answerContract } from './contract/answers.ts';
+
+answerContract(appUnderTest);

@@ -1,0 +1,4 @@
+import { appUnderTest } from './app-under-test.ts';
+import { sessionContract } from './contract/session.ts';
+
+sessionContract(appUnderTest);
