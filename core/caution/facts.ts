@@ -1,0 +1,76 @@
+import type { FixingResult } from '../fixing/choice.ts';
+import type { Job, JobSoFar } from '../job.ts';
+import type { LayoutResult, SetOut } from '../layout/set-out.ts';
+import { massOf } from '../piece/mass.ts';
+import type { Kilograms, Millimetres } from '../quantity.ts';
+import { aboveFloor, bottomFromJob } from './heights.ts';
+
+/** A field of a job as heard: its value, "unknown", or not asked yet (only while a job is unfinished). */
+export type Heard<T> = T | 'unknown' | 'not-asked';
+
+/** The piece on the wall. Heights above the finished floor, millimetres; null when not known. */
+export type OnWall = {
+  readonly bottomMm: Millimetres | null;
+  readonly topMm: Millimetres | null;
+  readonly leftMm: Millimetres | null;
+  readonly rightMm: Millimetres | null;
+};
+
+/** What the rules look at. Absent counts as unknown in a whole job, and as not asked in an unfinished one. */
+export type Facts = {
+  readonly whole: boolean;
+  readonly job: JobSoFar;
+  readonly setOut: SetOut | null;
+  readonly fixing: FixingResult | null;
+  readonly massKg: Kilograms | null;
+  readonly onWall: OnWall;
+  readonly heard: <T>(value: T | undefined) => Heard<NonNullable<T>>;
+};
+
+export type Context = { job: Job; setOut: LayoutResult; fixing: FixingResult | null };
+
+/** Facts of a whole job with what was computed for it. */
+export function factsOf({ job, setOut, fixing }: Context): Facts {
+  const set = setOut.ok ? setOut : null;
+  return {
+    whole: true,
+    job,
+    setOut: set,
+    fixing,
+    massKg: massKnown(job),
+    onWall: set
+      ? placed(job, set)
+      : { leftMm: null, rightMm: null, topMm: null, bottomMm: bottomFromJob(job) },
+    heard: (value) => value ?? 'unknown',
+  };
+}
+
+/** Facts of an unfinished job: nothing is computed yet, and nobody was asked what is absent. */
+export function factsSoFar(job: JobSoFar): Facts {
+  return {
+    whole: false,
+    job,
+    setOut: null,
+    fixing: null,
+    massKg: massKnown(job),
+    onWall: { leftMm: null, rightMm: null, topMm: null, bottomMm: bottomFromJob(job) },
+    heard: (value) => value ?? 'not-asked',
+  };
+}
+
+function massKnown({ piece }: JobSoFar): Kilograms | null {
+  if (piece?.massKg !== undefined) return piece.massKg;
+  const { build, widthMm, heightMm } = piece ?? {};
+  if (!build || widthMm === undefined || heightMm === undefined) return null;
+  const { massKg } = massOf({ build, widthMm, heightMm });
+  return Number.isFinite(massKg) ? massKg : null;
+}
+
+function placed(job: Job, { frame, datumAboveFloorMm }: SetOut): OnWall {
+  return {
+    leftMm: frame.leftMm,
+    rightMm: frame.rightMm,
+    bottomMm: aboveFloor(job, frame.bottomMm, datumAboveFloorMm),
+    topMm: aboveFloor(job, frame.topMm, datumAboveFloorMm),
+  };
+}

@@ -1,0 +1,142 @@
+import type { Millimetres } from '../quantity.ts';
+import { mm } from '../quantity.ts';
+import { sourced } from '../sources.ts';
+import { smallestMove } from '../wall/clear-move.ts';
+import { type Clearance, clearancesOf, type Hole, reachOf } from '../wall/clearance.ts';
+import { marginOf, type Zone, zonesOf } from '../wall/zones.ts';
+import { drills } from './base-kinds.ts';
+import type { Facts } from './facts.ts';
+import { holesOf, radiusOf } from './holes.ts';
+
+/** A hole and a zone it is in or near. */
+export type Near = Clearance & { readonly hole: Hole };
+
+const LOW_CEILING = sourced(mm(2400), 'our-choice', 'ceiling where none was measured', 'our-choice');
+
+function zonesFor({ job }: Facts): Zone[] {
+  const { widthMm } = job.wall ?? {};
+  return widthMm === undefined ? [] : zonesOf({ ...job.wall, widthMm }, job.building?.country);
+}
+
+/** What is hung without drilling meets no cable. */
+function pointsOf(facts: Facts): Hole[] {
+  return drills(facts) ? holesOf(facts) : [];
+}
+
+function near(facts: Facts, service: Zone['service'], reach: 'inside' | 'tight'): Near[] {
+  const zones = zonesFor(facts).filter((zone) => zone.service === service);
+  const radius = radiusOf(facts);
+  return pointsOf(facts).flatMap((hole) => {
+    const nearest = clearancesOf(hole, zones).find((each) => reachOf(each, radius) === reach);
+    return nearest ? [{ ...nearest, hole }] : [];
+  });
+}
+
+/** Marks inside a cable's zone, each with its nearest. */
+export const inCable = (facts: Facts): Near[] => near(facts, 'electric', 'inside');
+/** Marks within a plumbing strip. */
+export const inPlumbing = (facts: Facts): Near[] => near(facts, 'plumbing', 'inside');
+
+/** Marks within a margin, those already stopped left out. */
+export function cableTight(facts: Facts): Near[] {
+  const stopped = new Set([...inCable(facts), ...inPlumbing(facts)].map(({ hole }) => hole.id));
+  const both = [...near(facts, 'electric', 'tight'), ...near(facts, 'plumbing', 'tight')];
+  return both.filter(({ hole }) => !stopped.has(hole.id));
+}
+
+/** Zones that no mark could be held against, since the height of the mark or of the ceiling is not known. */
+export function heightless(facts: Facts): { zone: Zone; below: Millimetres }[] {
+  const holes = pointsOf(facts);
+  if (holes.length === 0) return [];
+  const margin = marginOf(facts.job.building?.country);
+  return zonesFor(facts)
+    .filter((zone) => zone.runs !== 'across')
+    .filter((zone) =>
+      zone.runs === 'up'
+        ? holes.some((hole) => hole.upMm === null)
+        : holes.some((hole) => mayBeInBand(hole, zone, margin)),
+    )
+    .map((zone) => ({ zone, below: facts.job.wall?.heightMm ?? LOW_CEILING.value }));
+}
+
+/** With no ceiling height, only a mark that a low ceiling would put in the band is worth a word. */
+function mayBeInBand(hole: Hole, zone: Zone, margin: Millimetres): boolean {
+  if (hole.downMm !== null) return false;
+  return hole.upMm === null || LOW_CEILING.value - hole.upMm <= zone.toMm + margin;
+}
+
+const marks = (found: readonly { hole: Hole }[]): string => {
+  const ids = found.map(({ hole }) => hole.id);
+  return ids.length === 1 ? `Mark ${ids[0]}` : `Marks ${ids.slice(0, -1).join(', ')} and ${ids.at(-1)}`;
+};
+
+function byZone(found: readonly Near[]): Near[][] {
+  const groups = new Map<string, Near[]>();
+  for (const each of found) groups.set(each.zone.id, [...(groups.get(each.zone.id) ?? []), each]);
+  return [...groups.values()];
+}
+
+const listed = (parts: readonly string[]): string => parts.join('; ');
+
+/** "Mark A is straight above or below the socket". */
+export function standingIn(found: readonly Near[]): string {
+  return listed(
+    byZone(found).map(
+      (group) => `${marks(group)} ${group.length === 1 ? 'is' : 'are'} ${group[0]?.zone.where ?? ''}`,
+    ),
+  );
+}
+
+/** "Mark A is 24 mm clear of the route straight above or below the socket". */
+export function standingNear(found: readonly Near[]): string {
+  return listed(
+    byZone(found).map((group) => {
+      const distance = Math.min(...group.map(({ distanceMm }) => distanceMm));
+      const where = group[0]?.zone.where ?? '';
+      return distance > 0
+        ? `${marks(group)} ${group.length === 1 ? 'is' : 'are'} ${Math.floor(distance)} mm clear of the route ${where}`
+        : `${marks(group)} ${group.length === 1 ? 'is' : 'are'} ${where}, and this wall is hollow`;
+    }),
+  );
+}
+
+/** The floor heights to keep out of, where a mark's own height above the floor is not known. */
+export function standingUnread(zones: readonly { zone: Zone; below: Millimetres }[]): string {
+  const bands = zones.map(({ zone, below }) =>
+    zone.runs === 'up'
+      ? `${Math.round(zone.fromMm)} to ${Math.round(zone.toMm)} mm above the floor (${zone.where})`
+      : `the top ${zone.toMm} mm of the wall (above ${below - zone.toMm} mm if the ceiling is at ${below} mm)`,
+  );
+  return `I don't know how high these marks are above the floor or under the ceiling. Measure, and keep every hole out of ${bands.join(', and out of ')}.`;
+}
+
+/** Which way and how far the whole piece has to go, or that no move serves. */
+export function moveText(facts: Facts): string {
+  const zones = zonesFor(facts).filter((zone) => zone.firm);
+  const holes = pointsOf(facts);
+  const { leftMm, rightMm, bottomMm, topMm } = facts.onWall;
+  const width = facts.job.wall?.widthMm ?? mm(0);
+  const radius = radiusOf(facts);
+  const sideways = smallestMove(
+    holes,
+    zones,
+    { leftMm: mm(-(leftMm ?? 0)), rightMm: mm(width - (rightMm ?? width)) },
+    radius,
+    'across',
+  );
+  const clear = (margin: boolean): string => (margin ? 'clears it with room to spare' : 'just clears it');
+  if (sideways) {
+    const way = sideways.byMm < 0 ? 'left' : 'right';
+    return `Move the whole piece at least ${Math.abs(sideways.byMm)} mm to the ${way}: that ${clear(sideways.margin)}.`;
+  }
+  const ceiling = facts.job.wall?.heightMm;
+  const room = {
+    leftMm: mm(-(bottomMm ?? 0)),
+    rightMm: mm(ceiling === undefined || topMm === null ? 0 : ceiling - topMm),
+  };
+  const upright = smallestMove(holes, zones, room, radius, 'up');
+  if (upright) {
+    return `No move sideways clears it. ${upright.byMm < 0 ? 'Lower' : 'Raise'} the whole piece at least ${Math.abs(upright.byMm)} mm: that ${clear(upright.margin)}.`;
+  }
+  return 'No move along this wall clears it: choose another wall, or a picture rail that needs no hole.';
+}

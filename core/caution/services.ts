@@ -1,0 +1,130 @@
+import { type Millimetres, mm } from '../quantity.ts';
+import { sourced } from '../sources.ts';
+import { CABLE_SETBACK, reachBeforeCable } from '../wall/stud-setback.ts';
+import { isThin, THIN_WALL } from '../wall/zones.ts';
+import type { Facts } from './facts.ts';
+import { depthOf } from './holes.ts';
+import { from, type Rule } from './rule.ts';
+import {
+  cableTight,
+  heightless,
+  inCable,
+  inPlumbing,
+  moveText,
+  standingIn,
+  standingNear,
+  standingUnread,
+} from './services-where.ts';
+
+const SHALLOW = sourced(
+  mm(50),
+  'BS7671:2018',
+  '522.6.202: cables deeper than this may be anywhere',
+  'read-secondary',
+);
+const BOTH_FACES = sourced(0, 'our-choice', 'safety 1.2: accessories unknown', 'our-choice');
+const MARGIN = sourced(0, 'our-choice', 'safety 1.2: margins', 'our-choice');
+const PLUMBING = sourced(0, 'our-choice', 'safety 1.2: plumbing points like accessories', 'our-choice');
+const LICENCE = sourced(0, 'electrical-law', 'fixed wiring', 'from-memory');
+
+const BOARD = sourced(mm(12.7), 'our-choice', 'half-inch board where none was given', 'our-choice');
+
+/** Depth past which a cable may lawfully be anywhere: 50, and in an American stud wall the board and the setback. */
+export function deepFrom({ job }: Facts): Millimetres {
+  const { country } = job.building ?? {};
+  const studs = job.wall?.baseMaterial === 'plasterboard-on-timber-studs';
+  return (country === 'US' || country === 'CA') && studs
+    ? reachBeforeCable(job.wall?.boardMm ?? BOARD.value)
+    : SHALLOW.value;
+}
+
+/** True when a hole of this depth reaches cables that need not keep to any zone. */
+export function isDeep(depthMm: Millimetres, deepFromMm: Millimetres): boolean {
+  return depthMm > deepFromMm;
+}
+
+const tooDeep = (facts: Facts): boolean => {
+  const depth = depthOf(facts);
+  return depth !== null && isDeep(depth, deepFrom(facts));
+};
+
+const nothingSeen = (facts: Facts): boolean => facts.heard(facts.job.wall?.accessories) === 'unknown';
+
+/** An unfinished job whose thickness was not asked may still prove thick. */
+const mayBeThin = (facts: Facts): boolean => {
+  const thickness = facts.job.wall?.thicknessMm;
+  return thickness === undefined ? facts.whole : isThin(thickness);
+};
+
+/** Only this face was looked at: half of `wall.accessories` is unknown, and in a thin wall that half counts. */
+const farUnseen = (facts: Facts): boolean =>
+  Array.isArray(facts.job.wall?.accessories) && facts.job.wall.farSide === 'unknown' && mayBeThin(facts);
+
+/** Hidden services. */
+export const servicesRules: readonly Rule[] = [
+  {
+    id: 'C-SV-1',
+    severity: 'stop',
+    applies: (facts) => inCable(facts).length > 0,
+    text: (facts) => `${standingIn(inCable(facts))}, where a cable is allowed to run. ${moveText(facts)}`,
+    clears: (facts) => `${moveText(facts)} Or a competent electrician who has traced the cables and says so.`,
+    basis: from(SHALLOW, MARGIN),
+  },
+  {
+    id: 'C-SV-4',
+    severity: 'stop',
+    applies: nothingSeen,
+    text: 'Before I place this: what is on both sides of this wall? I need every socket, switch, light, tap, pipe, radiator and heater on this face and on the other, and where each is. Nobody drills a wall that has not been looked at.',
+    clears: 'A look at both faces of the wall: what is there and where, or "none on either side".',
+    basis: from(BOTH_FACES),
+  },
+  {
+    id: 'C-SV-4',
+    severity: 'stop',
+    applies: farUnseen,
+    text: (facts) =>
+      `Before I place this, what is on the other side of the wall at this spot? ${facts.job.wall?.thicknessMm === undefined ? `A wall counts as thin (${THIN_WALL.value} mm or less) until it is measured, and then` : 'In a wall this thin'} cables for the other room may be right behind the hole.`,
+    clears: `A look at the other side, or a measured thickness over ${THIN_WALL.value} mm.`,
+    basis: from(THIN_WALL, BOTH_FACES),
+  },
+  {
+    id: 'C-SV-6',
+    severity: 'stop',
+    applies: (facts) => inPlumbing(facts).length > 0,
+    text: (facts) =>
+      `${standingIn(inPlumbing(facts))}: there may be a pipe in line with this spot. ${moveText(facts)}`,
+    clears: (facts) => `${moveText(facts)} Or the pipes traced by a licensed person.`,
+    basis: from(PLUMBING),
+  },
+  {
+    id: 'C-SV-8',
+    severity: 'stop',
+    applies: ({ job }) => job.piece?.lit === true,
+    text: 'This piece needs mains. Wiring it in is the job of a licensed or registered electrician: I can place a mirror, not a supply. Hang one without mains, or let the electrician set the point first.',
+    clears: 'The supply agreed with a licensed or registered electrician, or a piece that needs no mains.',
+    basis: from(LICENCE),
+  },
+  {
+    id: 'C-SV-2',
+    severity: 'warn',
+    applies: (facts) => cableTight(facts).length > 0,
+    text: (facts) =>
+      `${standingNear(cableTight(facts))}. That is tight: scan again and mark the cable before drilling.`,
+    basis: from(MARGIN),
+  },
+  {
+    id: 'C-SV-2',
+    severity: 'warn',
+    applies: (facts) => heightless(facts).length > 0,
+    text: (facts) => standingUnread(heightless(facts)),
+    basis: from(SHALLOW, MARGIN),
+  },
+  {
+    id: 'C-SV-3',
+    severity: 'warn',
+    applies: tooDeep,
+    text: (facts) =>
+      `The hole depth is over ${Math.round(deepFrom(facts))} mm: deep enough to reach cables that can lawfully be anywhere. Scan, and switch off the circuits in this wall.`,
+    basis: from(SHALLOW, CABLE_SETBACK),
+  },
+];
