@@ -36,6 +36,7 @@ export const dustRules: readonly Rule[] = [
   {
     id: 'C-SI-1',
     severity: 'warn',
+    whileDrilling: true,
     applies: (facts) => dusty(facts) && !extracted(facts),
     text: (facts) =>
       `Dust of brick, block, concrete, stone, tile or cement sheet harms lungs. Use a shroud and a vacuum with a fine filter at the hole. If you can't, wear a fitted P2, FFP3 or N95 mask, keep others out, shut the door, and don't blow the hole out.${limitText(facts)}`,
@@ -44,6 +45,7 @@ export const dustRules: readonly Rule[] = [
   {
     id: 'C-SI-2',
     severity: 'note',
+    whileDrilling: true,
     applies: (facts) => dusty(facts) && extracted(facts),
     text: 'Dust: vacuum the hole through its full depth; do not blow it out.',
     basis: from(TABLE_1),
@@ -51,6 +53,7 @@ export const dustRules: readonly Rule[] = [
   {
     id: 'C-SI-4',
     severity: 'warn',
+    whileDrilling: true,
     applies: (facts) => dusty(facts) && facts.job.building?.country === 'AU',
     text: 'In Australia drilling this counts as processing silica: keep the dust down at the tool or wet, and wear a fitted mask if any dust is left.',
     basis: from(PROCESSING),
@@ -58,6 +61,7 @@ export const dustRules: readonly Rule[] = [
   {
     id: 'C-PP-1',
     severity: 'note',
+    whileDrilling: true,
     applies: (facts) => facts.whole && drills(facts),
     text: 'Glasses on. Ear protection for hammer drilling.',
     basis: from(EYES),

@@ -49,6 +49,7 @@ export const leadRules: readonly Rule[] = [
   {
     id: 'C-PB-1',
     severity: 'warn',
+    whileDrilling: true,
     applies: (facts) => found(facts) === 'warn',
     text: (facts) => {
       const known = typeof facts.job.building?.yearBuilt === 'number';
@@ -62,6 +63,7 @@ export const leadRules: readonly Rule[] = [
   {
     id: 'C-PB-2',
     severity: 'note',
+    whileDrilling: true,
     applies: (facts) => found(facts) === 'note',
     text: 'Some paint of this age had lead in it: mist the spot, vacuum at the hole, wipe up wet.',
     basis: from(AU, UK),

@@ -15,6 +15,8 @@ export type Rule = {
   readonly applies: (facts: Facts) => boolean;
   readonly text: Told;
   readonly clears?: Told;
+  /** Tells how to drill: not said while anything stops, so that no drilling step leaves with a stop. */
+  readonly whileDrilling?: true;
   readonly basis: readonly Basis[];
 };
 

@@ -122,6 +122,7 @@ export const servicesRules: readonly Rule[] = [
   {
     id: 'C-SV-3',
     severity: 'warn',
+    whileDrilling: true,
     applies: tooDeep,
     text: (facts) =>
       `The hole depth is over ${Math.round(deepFrom(facts))} mm: deep enough to reach cables that can lawfully be anywhere. Scan, and switch off the circuits in this wall.`,

@@ -1,6 +1,6 @@
 import { type Millimetres, mm } from '../quantity.ts';
 import { distanceTo, type Hole } from './clearance.ts';
-import type { Zone } from './zones.ts';
+import type { Zone } from './zone.ts';
 
 /** How far a whole piece may go, in millimetres: left negative, right positive. */
 export type Room = { readonly leftMm: Millimetres; readonly rightMm: Millimetres };

@@ -1,5 +1,5 @@
 import { type Millimetres, mm } from '../quantity.ts';
-import type { Zone } from './zones.ts';
+import type { Zone } from './zone.ts';
 
 /** A hole in the wall's own frame. What is not known of its height is null. */
 export type Hole = {
