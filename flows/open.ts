@@ -87,9 +87,10 @@ export function stopsIn({ stops, plan }: Situation): Situation['stops'] {
 /** A plan stands once it is confirmed, or as soon as the job is known to stop. */
 export function planThatStands(open: Open): Plan | null {
   const situation = situationIn(open);
-  const state = stateOf(open);
-  if (state === 'stopped') return situation.plan ?? stopPlan(situation);
-  return state === 'acknowledge' || state === 'planned' ? situation.plan : null;
+  const { stops, plan, confirmed, hasGuesses } = situation;
+  if (stops.length > 0) return plan ?? stopPlan(situation);
+  if (plan === null || plan.verdict === 'stop') return plan;
+  return confirmed || !hasGuesses ? plan : null;
 }
 
 function stopPlan({ stops }: Situation): Plan {

@@ -1,0 +1,20 @@
+import { awaitingIn, type Open, stateOf } from './open.ts';
+import { QUESTIONS } from './questions/all.ts';
+import type { Reply } from './reply.ts';
+import { readingValue } from './turns/picked.ts';
+import { summaryOf } from './wording/summary.ts';
+
+/** The one question that is open, as a reply; none when nothing is asked. */
+export function questionReply(open: Open, otherWords?: string): Reply[] {
+  const question = awaitingIn(open);
+  if (question === null) return [];
+  if (open.offered !== null && stateOf(open) === 'askedBack') {
+    const { text, readings } = open.offered.ask;
+    const choices = readings.map(({ label }, index) => ({ value: readingValue(index), label }));
+    return [{ kind: 'question', question, text, expects: 'choice', choices }];
+  }
+  const { asks, expects, choices } = QUESTIONS[question];
+  const text = otherWords ?? (typeof asks === 'string' ? asks : asks(open.folded.job));
+  const whole = question === 'confirm' && otherWords === undefined ? `${summaryOf(open)}\n${text}` : text;
+  return [{ kind: 'question', question, text: whole, expects, choices: [...choices] }];
+}

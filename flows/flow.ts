@@ -1,0 +1,84 @@
+import { questionReply } from './ask.ts';
+import { entriesFor } from './crew-defaults.ts';
+import type { Entry } from './entry.ts';
+import { awaitingIn, heard, type Offered, type Open, openFrom, paused, situationIn } from './open.ts';
+import { outcomeOf } from './outcome.ts';
+import type { Parts } from './parts.ts';
+import { withTodaysNames } from './renamed.ts';
+import type { Reply } from './reply.ts';
+import { jobToLog } from './situation.ts';
+import type { Conversation, CrewDefaults, Flow, Incoming, Step } from './step-shape.ts';
+import { choiceHeard } from './turns/choice.ts';
+import { offeredIn } from './turns/offered-again.ts';
+import { textHeard } from './turns/text.ts';
+import type { Turn } from './turns/turn.ts';
+import { FLOW_VERSION } from './version.ts';
+import { summaryOf } from './wording/summary.ts';
+
+/** The conversation put together from its parts. Pure: clock and ids come in with each message. */
+export function flowOf(parts: Parts, version = FLOW_VERSION): Flow {
+  const resume = (entries: readonly Entry[], planId: string | null, defaults: CrewDefaults): Conversation => {
+    const named = withTodaysNames(entries);
+    const open = openFrom(named, planId, defaults, parts);
+    return { flow: version, entries, cache: { ...open, offered: offeredIn(named, open, parts) } };
+  };
+
+  const opened = (conversation: Conversation): Open => {
+    if (conversation.flow === version) return conversation.cache as Open;
+    const old = conversation.cache as Partial<Open> | null;
+    return resume(conversation.entries, old?.standing?.id ?? null, old?.defaults ?? {}).cache as Open;
+  };
+
+  return {
+    begin: (defaults) => resume([], null, defaults),
+    resume,
+    step: (conversation, message) => stepOn(conversation, opened(conversation), message, parts, version),
+  };
+}
+
+function stepOn(
+  conversation: Conversation,
+  before: Open,
+  message: Incoming,
+  parts: Parts,
+  version: string,
+): Step {
+  const remembered = conversation.entries.length === 0 ? entriesFor(before.defaults, message.at) : [];
+  const ready = heard(before, remembered, parts);
+  const turn = turnOf(ready, message, parts);
+  const moved = moveOn(ready, turn, parts);
+  const { open, logged, replies } = outcomeOf(ready, moved, message.planId, parts.standingLine);
+  const added = [...remembered, ...turn.added];
+  const entries = added.length === 0 ? conversation.entries : [...conversation.entries, ...added];
+  return {
+    added,
+    replies: [...spoken(turn, open), ...replies, ...questionReply(open, turn.asks)],
+    awaiting: awaitingIn(open),
+    known: open.folded.job,
+    plan: logged === null ? null : { id: message.planId, job: jobToLog(situationIn(open)), plan: logged },
+    planId: open.standing?.id ?? null,
+    next: { flow: version, entries, cache: open },
+  };
+}
+
+function turnOf(open: Open, { text, choice, question, author, at }: Incoming, parts: Parts): Turn {
+  const speaker = { said: text ?? choice ?? '', by: author.id, at };
+  const pressed = choice === undefined ? null : choiceHeard(open, choice, question, speaker, parts);
+  return pressed ?? textHeard(open, speaker.said, speaker, parts);
+}
+
+function moveOn(open: Open, turn: Turn, parts: Parts): Open {
+  const moved = heard(open, turn.added, parts);
+  const offered: Offered | null = turn.offered ?? (turn.added.length > 0 ? null : open.offered);
+  const next: Open = { ...moved, offered };
+  return turn.pauses ? paused(next) : next;
+}
+
+function spoken(turn: Turn, open: Open): Reply[] {
+  return [
+    ...turn.say.filter((line) => line !== '').map((text): Reply => ({ kind: 'text', text })),
+    ...(turn.tellsAll
+      ? [{ kind: 'text', text: summaryOf(open) || 'Nothing is known yet.' } satisfies Reply]
+      : []),
+  ];
+}

@@ -1,0 +1,21 @@
+import { awaitingIn, type Open } from './open.ts';
+import type { QuestionName } from './question.ts';
+import type { Listening } from './reading.ts';
+
+/** What is needed to read the next message. */
+export function listeningTo(open: Open): Listening {
+  return {
+    awaiting: awaitingIn(open),
+    known: open.folded.job,
+    unit: open.folded.unit,
+    lastAnswered: lastAnsweredIn(open),
+    hasPlan: open.standing !== null && open.standing.plan.verdict !== 'stop',
+    ...(open.offered?.kind === 'readings' && { offered: open.offered.ask }),
+  };
+}
+
+/** The question answered last: "make it 28" and "back" are about that one. A crew's defaults were not answered. */
+export function lastAnsweredIn(open: Open): QuestionName | null {
+  const last = open.folded.live.findLast((entry) => entry.act !== 'default' && entry.act !== 'asked-back');
+  return last?.question ?? null;
+}

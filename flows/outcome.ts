@@ -1,0 +1,131 @@
+import type { Plan } from '../core/plan-shape.ts';
+import { changesBetween } from './changes.ts';
+import { jobKey, type Open, planThatStands, situationIn, stateOf } from './open.ts';
+import type { DisplayUnit } from './reading.ts';
+import type { Reply } from './reply.ts';
+import { assumptionText } from './wording/assumption.ts';
+import { fixingText, shoppingTable } from './wording/fixing.ts';
+import { marksText } from './wording/marks.ts';
+import { sentence } from './wording/sentence.ts';
+
+/** What a turn leads to once the machine has moved: a plan to log, and what is said of it. */
+export type Outcome = { open: Open; logged: Plan | null; replies: Reply[] };
+
+/** Compares where the conversation stood with where it stands, and says what is new. */
+export function outcomeOf(before: Open, after: Open, id: string, standingLine: string): Outcome {
+  const plan = planThatStands(after);
+  if (plan === null)
+    return {
+      open: stateOf(after) === 'paused' ? after : { ...after, standing: null },
+      logged: null,
+      replies: [],
+    };
+  const of = jobKey(situationIn(after));
+  if (before.standing?.of === of && sameStops(before.standing.plan, plan)) {
+    return { open: after, logged: null, replies: acknowledgedNow(before, after, plan) };
+  }
+  const open: Open = { ...after, standing: { id, plan, of } };
+  const replies =
+    plan.verdict === 'stop' ? stopReplies(before, plan) : planReplies(before, after, plan, standingLine);
+  return { open, logged: plan, replies: [...replies, planReply(plan, id)] };
+}
+
+/** Only an answer clears a stop; taking one back or starting over leaves nothing to speak of. */
+function clearedNow(before: Open, after: Open): Reply[] {
+  const answered = after.folded.live.length >= before.folded.live.length;
+  return before.standing?.plan.verdict === 'stop' && answered
+    ? [text('That clears what stopped it. We go on.')]
+    : [];
+}
+
+function sameStops(before: Plan, after: Plan): boolean {
+  return stopIds(before) === stopIds(after) && before.verdict === after.verdict;
+}
+
+const stopIds = (plan: Plan): string =>
+  plan.cautions
+    .filter((each) => each.severity === 'stop')
+    .map((each) => each.id)
+    .join();
+
+function stopReplies(before: Open, plan: Plan): Reply[] {
+  const clear =
+    plan.clear.length === 0 ? [] : [text(`What would clear it: ${plan.clear.map(sentence).join(' ')}`)];
+  const was = before.standing?.plan;
+  if (was?.verdict === 'stop' && stopIds(was) === stopIds(plan)) {
+    return [text('Noted. What stops the job still stands.'), ...clear];
+  }
+  const changed =
+    was && was.verdict !== 'stop'
+      ? [text('That changes the plan: the marks above no longer count. Do not drill.')]
+      : [];
+  return [...changed, ...cautionReplies(plan, 'stop'), ...clear];
+}
+
+function planReplies(before: Open, after: Open, plan: Plan, standingLine: string): Reply[] {
+  const { unit, job } = after.folded;
+  const was = before.standing?.plan;
+  const datum = job.wall?.datum?.kind ?? 'floor';
+  const opening = was && was.verdict !== 'stop' ? changesText(was, plan, unit) : [];
+  const { fixing } = plan;
+  return [
+    ...opening.map(text),
+    { kind: 'marks', text: marksText(plan, datum, unit), marks: plan.marks, crossChecks: plan.crossChecks },
+    ...(fixing === null ? [] : [{ kind: 'fixing', text: fixingText(fixing), fixing } satisfies Reply]),
+    ...cautionReplies(plan, 'warn'),
+    ...plan.advice.map((line) => text(sentence(line))),
+    ...assumedNow(was, plan, unit),
+    { kind: 'table', ...shoppingTable(plan) },
+    text(standingLine),
+    ...(situationIn(after).unacknowledged.length === 0 ? stepsReply(plan) : []),
+  ];
+}
+
+function changesText(was: Plan, plan: Plan, unit: DisplayUnit): string[] {
+  const changes = changesBetween(was, plan, unit);
+  return changes.length === 0
+    ? ['Nothing to buy, drill or heed changes by that.']
+    : [`What changes: ${changes.join(' ')}`];
+}
+
+/** After a correction nobody confirms again, so what is assumed is said with the plan. */
+function assumedNow(was: Plan | undefined, plan: Plan, unit: DisplayUnit): Reply[] {
+  if (was === undefined || was.verdict === 'stop' || plan.assumptions.length === 0) return [];
+  return [text(`Assumed: ${plan.assumptions.map((each) => assumptionText(each, unit)).join('; ')}.`)];
+}
+
+/** The step-by-step at the wall waits for the acknowledgement, where there is something to acknowledge. */
+function acknowledgedNow(before: Open, after: Open, plan: Plan): Reply[] {
+  return stateOf(before) === 'acknowledge' && stateOf(after) === 'planned' ? stepsReply(plan) : [];
+}
+
+function stepsReply(plan: Plan): Reply[] {
+  if (plan.steps.length === 0) return [];
+  return [text(['At the wall:', ...plan.steps.map((step, at) => `${at + 1}. ${sentence(step)}`)].join('\n'))];
+}
+
+function cautionReplies(plan: Plan, severity: 'stop' | 'warn'): Reply[] {
+  return plan.cautions
+    .filter((each) => each.severity === severity)
+    .map((each) => ({
+      kind: 'caution',
+      id: each.id,
+      severity,
+      text: each.text,
+      basis: [...new Set(each.basis.map((basis) => basis.title))],
+    }));
+}
+
+const PLAN_TEXT = {
+  go: 'That is the plan.',
+  care: 'That is the plan; it wants the care said above.',
+  stop: 'No hole is placed until that is cleared.',
+} as const;
+
+const planReply = (plan: Plan, id: string): Reply => ({
+  kind: 'plan',
+  text: PLAN_TEXT[plan.verdict],
+  id,
+  verdict: plan.verdict,
+});
+const text = (said: string): Reply => ({ kind: 'text', text: said });

@@ -1,0 +1,73 @@
+import { accept, entryWithout, type Speaker } from '../accept.ts';
+import type { Entry } from '../entry.ts';
+import { awaitingIn, type Open, situationIn } from '../open.ts';
+import type { Parts } from '../parts.ts';
+import type { QuestionName } from '../question.ts';
+import { QUESTIONS } from '../questions/all.ts';
+import { putOffAdvice } from '../wording/put-off.ts';
+import { sentence } from '../wording/sentence.ts';
+import { recorded } from './facts.ts';
+import { says, type Turn } from './turn.ts';
+
+/** Yes, no, or none of these, to whatever is open. */
+export function shortAnswer(
+  open: Open,
+  answer: 'yes' | 'no' | 'none',
+  speaker: Speaker,
+  parts: Parts,
+): Turn | null {
+  const question = awaitingIn(open);
+  if (question === null) return null;
+  if (question === 'confirm') return confirmed(answer, speaker);
+  if (question === 'acknowledge') return acknowledged(open, answer, speaker);
+  return buttonPressed(open, question, answer, speaker, parts);
+}
+
+function confirmed(answer: string, speaker: Speaker): Turn {
+  if (answer === 'yes') return { added: [entryWithout('confirm', 'confirm', speaker)], say: [] };
+  return {
+    added: [],
+    say: [],
+    asks: 'What is different? Say it in your own words, for example “make that 28 kg”; or yes, if it is right after all.',
+  };
+}
+
+function acknowledged(open: Open, answer: string, speaker: Speaker): Turn {
+  if (answer !== 'yes') return says('No hurry. Ask “why” about any of them, or change the job.');
+  const cautions = [...situationIn(open).unacknowledged];
+  const entry: Entry = { ...entryWithout('acknowledge', 'acknowledge', speaker), cautions };
+  return { added: [entry], say: ['Noted.'] };
+}
+
+/** A button's value, for its own question, open or not. Null when it is none of the question's. */
+export function buttonPressed(
+  open: Open,
+  question: QuestionName,
+  value: string,
+  speaker: Speaker,
+  parts: Parts,
+): Turn | null {
+  const fact = parts.factForChoice(question, value);
+  if (fact === null) return null;
+  const accepted = accept([fact], open.folded.said, () => true, open.folded.unit);
+  return recorded(accepted.facts, accepted.lines, { ...speaker, said: speaker.said || fact.said });
+}
+
+/** "Don't know": recorded where the job can go on without it, put off where it can't. */
+export function notKnown(open: Open, question: QuestionName | null, speaker: Speaker): Turn {
+  if (question === null) return says('Nothing is being asked just now.');
+  const { ifUnknown, howTo } = QUESTIONS[question];
+  if (question === 'confirm' || question === 'acknowledge') return says(howTo);
+  const entry = entryWithout('unknown', question, speaker);
+  if (ifUnknown !== null) {
+    return {
+      added: [{ ...entry, value: isEmpty(ifUnknown.value) ? null : ifUnknown.value }],
+      say: [sentence(ifUnknown.says)],
+    };
+  }
+  const advice = putOffAdvice(question, open.folded.job, open.folded.unit);
+  if (situationIn(open).unknown.has(question)) return says(howTo, ...advice);
+  return { added: [entry], say: [`Leave it for now; I ask again later. ${howTo}`, ...advice] };
+}
+
+const isEmpty = (value: object): boolean => Object.keys(value).length === 0;

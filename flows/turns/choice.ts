@@ -1,0 +1,47 @@
+import type { Speaker } from '../accept.ts';
+import { awaitingIn, type Open } from '../open.ts';
+import type { Parts } from '../parts.ts';
+import { todaysName } from '../renamed.ts';
+import { notUnderstood } from '../wording/talk.ts';
+import { buttonPressed, notKnown, shortAnswer } from './answers.ts';
+import { tookReading } from './offered.ts';
+import { readingChosen } from './picked.ts';
+import { says, type Turn } from './turn.ts';
+
+/** Values that every platform may send for "don't know". */
+const NOT_SURE: ReadonlySet<string> = new Set(['unknown', 'dont-know', 'not-sure']);
+
+/**
+ * What a button comes to. A fact counts for its own question, open or not; a stale `confirm` or `acknowledge`, or
+ * a button of something no longer asked back, changes nothing.
+ */
+export function choiceHeard(
+  open: Open,
+  value: string,
+  asked: string | undefined,
+  speaker: Speaker,
+  parts: Parts,
+): Turn | null {
+  const awaiting = awaitingIn(open);
+  const question = asked === undefined ? awaiting : todaysName(asked);
+  if (question === null)
+    return asked === undefined ? null : says('That button is from a question I no longer ask.');
+  const reading = readingChosen(value);
+  if (reading !== null) return readingButton(open, reading, question, speaker, parts);
+  if (question === 'confirm' || question === 'acknowledge') {
+    if (question !== awaiting) return says('That button is from before; nothing is changed by it.');
+    return shortAnswer(open, value === 'yes' ? 'yes' : 'no', speaker, parts);
+  }
+  return (
+    buttonPressed(open, question, value, speaker, parts) ??
+    (NOT_SURE.has(value) ? notKnown(open, question, speaker) : says(notUnderstood(open)))
+  );
+}
+
+function readingButton(open: Open, index: number, question: string, speaker: Speaker, parts: Parts): Turn {
+  const { offered } = open;
+  if (offered === null || offered.ask.question !== question || index >= offered.ask.readings.length) {
+    return says('That button is from before; nothing is changed by it.');
+  }
+  return tookReading(open, offered, index, speaker, parts);
+}

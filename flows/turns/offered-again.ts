@@ -1,0 +1,24 @@
+import { disagreement } from '../disagreement.ts';
+import type { Entry } from '../entry.ts';
+import { fold } from '../fold.ts';
+import { listeningTo } from '../listening.ts';
+import type { Offered, Open } from '../open.ts';
+import type { Parts } from '../parts.ts';
+import { contradictionOf } from './facts.ts';
+import { anotherPiece } from './offered.ts';
+
+/** What was asked back when a conversation was left, worked out again from the words that led to it. */
+export function offeredIn(entries: readonly Entry[], open: Open, parts: Parts): Offered | null {
+  const last = open.folded.live.at(-1);
+  if (last?.act !== 'asked-back' || last.question === null) return null;
+  if (last.value !== null) {
+    const before = disagreement(open.folded.said, last.value);
+    const fact = { question: last.question, value: last.value, said: last.said };
+    return before === null ? null : contradictionOf({ fact, before }, last.said, open.folded.unit);
+  }
+  const then: Open = { ...open, folded: fold(entries.slice(0, -1)) };
+  const { asks } = parts.understand(last.said, { ...listeningTo(then), awaiting: last.question });
+  const ask = asks.find((each) => each.question === last.question);
+  if (ask) return { kind: 'readings', ask, said: last.said };
+  return open.standing === null ? null : anotherPiece(last.said);
+}

@@ -1,0 +1,110 @@
+import { entryWithout, type Speaker } from '../accept.ts';
+import { entriesFor } from '../crew-defaults.ts';
+import { listeningTo } from '../listening.ts';
+import { awaitingIn, type Open } from '../open.ts';
+import type { Parts } from '../parts.ts';
+import { QUESTIONS } from '../questions/all.ts';
+import type { Fact, Intent, Reading } from '../reading.ts';
+import { tradeAnswer } from '../trade/answer.ts';
+import { explain } from '../wording/explain.ts';
+import { sentence } from '../wording/sentence.ts';
+import { greeting, help, notUnderstood, pausing } from '../wording/talk.ts';
+import { notKnown, shortAnswer } from './answers.ts';
+import { back } from './back.ts';
+import { askedBack, factsSaid } from './facts.ts';
+import { anotherPiece, tookReading } from './offered.ts';
+import { pickedIn } from './picked.ts';
+import { says, type Turn } from './turn.ts';
+
+/** What typed words come to. */
+export function textHeard(open: Open, said: string, speaker: Speaker, parts: Parts): Turn {
+  if (open.offered !== null) {
+    const picked = pickedIn(said, open.offered);
+    if (picked !== null) return tookReading(open, open.offered, picked, speaker, parts);
+  }
+  const reading = parts.understand(said, listeningTo(open));
+  const by: Speaker = reading.unit ? { ...speaker, unit: reading.unit } : speaker;
+  return (
+    spokenTo(open, said, reading, by, parts) ??
+    factsTurn(open, reading, by) ??
+    answered(open, reading.intent, by, parts) ?? { ...says(notUnderstood(open)) }
+  );
+}
+
+/** What is spoken to the assistant itself, whatever figures it holds. */
+function spokenTo(open: Open, said: string, reading: Reading, by: Speaker, parts: Parts): Turn | null {
+  switch (reading.intent) {
+    case 'start-over':
+      return startOver(open, by);
+    case 'back':
+      return reading.facts.length > 0 ? null : back(open, by);
+    case 'why':
+      return { ...says(...explain(open, reading.about)) };
+    case 'help':
+      return says(...help(open));
+    case 'stop':
+      return { ...says(pausing(open)), pauses: true };
+    case 'trade-question':
+      return tradeAnswer(said, open, parts);
+    case 'new-piece':
+      return namesAnother(open, said, by);
+    default:
+      return null;
+  }
+}
+
+function startOver(open: Open, by: Speaker): Turn {
+  return {
+    added: [entryWithout('start-over', null, by), ...entriesFor(open.defaults, by.at)],
+    say: ['Starting again: nothing from before counts.'],
+  };
+}
+
+/** Only while a plan that may be drilled stands; before that, another piece is a correction of this one. */
+function namesAnother(open: Open, said: string, by: Speaker): Turn | null {
+  if (open.standing === null || open.standing.plan.verdict === 'stop') return null;
+  return askedBack({ added: [], say: [] }, anotherPiece(said), by);
+}
+
+function factsTurn(open: Open, reading: Reading, by: Speaker): Turn | null {
+  const { facts, refused, asks, intent } = reading;
+  if (facts.length + refused.length + asks.length === 0) return null;
+  const turn = factsSaid(open, reading, by);
+  if (intent !== 'dont-know' || answersOpen(open, facts) || asks.length > 0) return turn;
+  const also = notKnown(open, awaitingIn(open), by);
+  return { ...also, added: [...turn.added, ...also.added], say: [...turn.say, ...also.say] };
+}
+
+const answersOpen = (open: Open, facts: readonly Fact[]): boolean =>
+  facts.some((fact) => fact.question === awaitingIn(open));
+
+function answered(open: Open, intent: Intent, by: Speaker, parts: Parts): Turn | null {
+  switch (intent) {
+    case 'yes':
+      return shortAnswer(open, 'yes', by, parts);
+    case 'no':
+      return shortAnswer(open, 'no', by, parts) ?? shortAnswer(open, 'none', by, parts);
+    case 'none-of-these':
+      return shortAnswer(open, 'none', by, parts) ?? shortAnswer(open, 'no', by, parts);
+    case 'dont-know':
+      return notKnown(open, awaitingIn(open), by);
+    case 'greet':
+      return says(...greeting(open));
+    case 'where-were-we':
+      return { ...says(), tellsAll: true };
+    case 'self-check':
+      return says(...selfCheck(open));
+    default:
+      return null;
+  }
+}
+
+function selfCheck(open: Open): string[] {
+  const marks = open.standing?.plan.marks ?? [];
+  if (marks.length === 0) return ['There are no marks to check yet.'];
+  return [
+    sentence(
+      `Measure each mark again from both ends and from the datum, and compare with the list above; ${QUESTIONS['place.up'].why.toLowerCase()}`,
+    ),
+  ];
+}

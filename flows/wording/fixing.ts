@@ -1,0 +1,68 @@
+import type { Fixing, Plan } from '../../core/plan-shape.ts';
+import { tidy } from './length.ts';
+import { sentence } from './sentence.ts';
+
+/** Sizes of bits, plugs and screws are said as they are sold: in millimetres and by gauge, whatever the tape reads. */
+const size = (value: number): string => tidy(value, 1);
+
+const BIT: Readonly<Record<Fixing['bit']['kind'], string>> = {
+  masonry: 'masonry bit',
+  wood: 'wood bit',
+  metal: 'metal bit',
+  tile: 'tile bit',
+  none: 'no bit',
+};
+const ACTION: Readonly<Record<Fixing['bit']['action'], string>> = {
+  rotary: 'rotary, no hammer',
+  'hammer-after-finish': 'rotary through the finish, then hammer',
+  'rotary-until-known': 'rotary until you know it is solid',
+  none: '',
+};
+
+/** Bit, depth, plug and screw in one breath, with what governs and how far it is used. */
+export function fixingText(fixing: Fixing): string {
+  return [
+    `${fixing.count} x ${fixing.fastener.replaceAll('-', ' ')}.`,
+    bitText(fixing),
+    ...(fixing.pilot
+      ? [`Pilot: ${size(fixing.pilot.diameterMm)} mm, ${size(fixing.pilot.depthMm)} mm deep.`]
+      : []),
+    ...(fixing.plug ? [`Plug: ${size(fixing.plug.diameterMm)} x ${size(fixing.plug.lengthMm)} mm.`] : []),
+    ...(fixing.screw ? [`Screw: ${screwText(fixing.screw)}.`] : []),
+    ...(fixing.note ? [sentence(fixing.note)] : []),
+    holdsText(fixing),
+  ]
+    .filter((line) => line !== '')
+    .join('\n');
+}
+
+function bitText({ bit }: Fixing): string {
+  if (bit.kind === 'none') return '';
+  const how = ACTION[bit.action] === '' ? '' : `, ${ACTION[bit.action]}`;
+  return `Bit: ${size(bit.diameterMm)} mm ${BIT[bit.kind]}, ${size(bit.depthMm)} mm deep from the face${how}.`;
+}
+
+export function screwText(screw: NonNullable<Fixing['screw']>): string {
+  const thick =
+    screw.gauge === undefined
+      ? `${size(screw.diameterMm)} mm`
+      : `${screw.gauge} gauge (${size(screw.diameterMm)} mm)`;
+  const head = screw.head === 'washer' ? 'with a washer' : `${screw.head} head`;
+  return `${thick} x ${size(screw.lengthMm)} mm, ${head}`;
+}
+
+function holdsText({ governing, utilisation }: Fixing): string {
+  const used = `${Math.round(utilisation * 100)} % of what it may carry`;
+  const by = `${governing.mode.replaceAll('-', ' ')} governs, ${Math.round(governing.resistanceN)} N each`;
+  return `Used to ${used}: ${by}${governing.noSource ? ', a cap of common practice with no source' : ''}.`;
+}
+
+/** What to bring, as a table and as a line. */
+export function shoppingTable(plan: Plan): { text: string; columns: string[]; rows: string[][] } {
+  const rows = [
+    ...plan.shopping.map(({ item, count }) => [item, String(count)]),
+    ...plan.tools.map((tool) => [tool, '1']),
+  ];
+  const text = `Bring: ${rows.map(([item, count]) => (count === '1' ? item : `${count} x ${item}`)).join(', ')}.`;
+  return { text, columns: ['Bring', 'How many'], rows };
+}

@@ -1,0 +1,34 @@
+import { awaitingIn, type Open, stateOf } from '../open.ts';
+import { QUESTIONS } from '../questions/all.ts';
+import { sentence } from './sentence.ts';
+
+/** How an answer may look, for the question that is open. */
+export function notUnderstood(open: Open): string {
+  const question = awaitingIn(open);
+  if (question !== null) return `I did not follow that. For example: ${QUESTIONS[question].example}.`;
+  if (open.standing?.plan.verdict === 'stop')
+    return 'I did not follow that. Tell me what has changed, or “start over”.';
+  return 'I did not follow that. The plan stands: correct anything, ask “why” about a number, or name the next piece.';
+}
+
+export function greeting(open: Open): string[] {
+  if (open.folded.live.some((entry) => entry.act !== 'default'))
+    return ['Hello. Nothing is lost; we were here:'];
+  return [
+    'Hello. I work out where to drill and what to fix with for a heavy picture or mirror, and say so when it should not be drilled. Tell me all you know in one message, or answer one question at a time.',
+  ];
+}
+
+export function help(open: Open): string[] {
+  const question = awaitingIn(open);
+  const now = question === null ? [] : [`Just now: ${sentence(QUESTIONS[question].howTo)}`];
+  return [
+    'Answer in your own words, several things at once if you like, in mm, cm, m, feet or inches. You can say at any time: “back”, “start over”, “why”, “don’t know”, “stop”, or change anything (“make that 28 kg”). Ask about the trade whenever you like; your place is kept.',
+    ...now,
+  ];
+}
+
+export function pausing(open: Open): string {
+  if (stateOf(open) === 'paused') return 'Still paused. Write anything to go on.';
+  return 'Paused. Nothing is lost: write anything, today or next month, and we go on from here.';
+}
