@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { OPERATIONS, type Operation } from './operations.ts';
 import { PROBLEM_MEDIA_TYPE, PROBLEMS } from './problem.ts';
 import { checkRequestSchema, checkSchema } from './schema/check.ts';
+import { AS_TAKEN_IN } from './schema/described.ts';
 import { jobSchema } from './schema/job.ts';
 import { messageSchema } from './schema/message.ts';
 import { planSchema } from './schema/plan.ts';
@@ -110,7 +111,7 @@ function reference(name: SchemaName): object {
 
 function componentSchemas(): Record<string, object> {
   const { schemas } = z.toJSONSchema(z.globalRegistry, {
-    io: 'input',
+    ...AS_TAKEN_IN,
     uri: (id) => `#/components/schemas/${id}`,
   });
   return Object.fromEntries(

@@ -1,6 +1,7 @@
 import { z } from 'zod';
+import { EXAMPLE_JOB } from './example-job.ts';
 import { LONGEST_MM, lengthMm } from './figures.ts';
-import { EXAMPLE_JOB, jobSchema } from './job.ts';
+import { jobSchema } from './job.ts';
 import { cautionSchema, FASTENERS, HEADS, verdictSchema } from './plan.ts';
 import { identifier } from './words.ts';
 

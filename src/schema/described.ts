@@ -21,11 +21,20 @@ export type Described = {
   examples?: unknown[];
 };
 
+/** How zod's schemas are described: by what they take in. It drops examples of what it transforms; ours are of input. */
+export const AS_TAKEN_IN: Parameters<typeof z.toJSONSchema>[1] = {
+  io: 'input',
+  override: ({ zodSchema, jsonSchema }) => {
+    const examples = z.globalRegistry.get(zodSchema)?.examples;
+    if (Array.isArray(examples)) jsonSchema.examples ??= examples;
+  },
+};
+
 const described = new WeakMap<z.ZodType, Described>();
 
 /** The JSON Schema of what a zod schema takes in; made once a schema, when the first refusal needs it. */
 export function describedBy(schema: z.ZodType): Described {
-  const known = described.get(schema) ?? (z.toJSONSchema(schema, { io: 'input' }) as Described);
+  const known = described.get(schema) ?? (z.toJSONSchema(schema, AS_TAKEN_IN) as Described);
   described.set(schema, known);
   return known;
 }
@@ -60,10 +69,17 @@ const UNITS: readonly (readonly [RegExp, string])[] = [
   [/N$/, ' newtons'],
 ];
 
-/** What a part takes, in words a person can act on: "a number from 1 to 20000 millimetres". */
-export function wordsFor(part: Described, field: string): string {
-  if (part.const !== undefined) return JSON.stringify(part.const);
-  if (part.enum) return `one of ${part.enum.join(', ')}`;
+/** What parts take, in words a person can act on: "a number from 1 to 20000 millimetres". */
+export function wordsFor(parts: readonly Described[], field: string): string {
+  const values = parts.flatMap((part) => part.enum ?? (part.const === undefined ? [] : [part.const]));
+  const shapes = parts.filter((part) => part.enum === undefined && part.const === undefined);
+  const words = shapes.map((part) => shapeWords(part, field));
+  if (values.length === 1) words.push(JSON.stringify(values[0]));
+  if (values.length > 1) words.push(`one of ${values.join(', ')}`);
+  return [...new Set(words)].join(', or ');
+}
+
+function shapeWords(part: Described, field: string): string {
   switch (part.type) {
     case 'number':
     case 'integer': {
@@ -80,20 +96,21 @@ export function wordsFor(part: Described, field: string): string {
         ? 'a list'
         : `a list of ${part.minItems ?? 0} to ${part.maxItems} entries`;
     default:
-      return 'an object';
+      return part.required ? `an object with ${part.required.join(', ')}` : 'an object';
   }
 }
 
 /** Something that would do in that place. */
-export function exampleOf(part: Described | undefined): unknown {
-  if (!part) return null;
-  if (part.examples) return part.examples[0];
-  if (part.const !== undefined) return part.const;
-  if (part.enum) return part.enum[0];
-  if (part.type === 'boolean') return true;
-  if (part.type === 'array') return [exampleOf(part.items)];
-  if (part.type === 'number' || part.type === 'integer') return part.minimum ?? 0;
-  if (part.type === 'string') return '…';
-  const needed = Object.entries(part.properties ?? {}).filter(([name]) => part.required?.includes(name));
-  return Object.fromEntries(needed.map(([name, value]) => [name, exampleOf(value)]));
+export function exampleOf(root: Described, part: Described | undefined): unknown {
+  const [first] = part && !part.examples ? alternatives(root, part) : [part];
+  if (!first) return null;
+  if (first.examples) return first.examples[0];
+  if (first.const !== undefined) return first.const;
+  if (first.enum) return first.enum[0];
+  if (first.type === 'boolean') return true;
+  if (first.type === 'array') return [exampleOf(root, first.items)];
+  if (first.type === 'number' || first.type === 'integer') return first.minimum ?? 0;
+  if (first.type === 'string') return '…';
+  const needed = Object.entries(first.properties ?? {}).filter(([name]) => first.required?.includes(name));
+  return Object.fromEntries(needed.map(([name, value]) => [name, exampleOf(root, value)]));
 }

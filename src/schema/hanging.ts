@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { EXAMPLE_JOB } from './example-job.ts';
 import { lengthMm } from './figures.ts';
 
 /** A hanger may stand a little above the top edge, and the screw a little under where it bears. */
@@ -47,7 +48,7 @@ export const hangingSchema = z
     z.strictObject({ by: z.literal('batten'), fromTopMm, lengthMm: lengthMm(1, 20_000, 600), ...seat }),
     z.strictObject({ by: z.literal('clips'), points, ...seat }),
   ])
-  .meta({ id: 'Hanging', examples: [{ by: 'rings', points: [{ fromLeftMm: 95, fromTopMm: 240 }] }] });
+  .meta({ id: 'Hanging', examples: [EXAMPLE_JOB.piece.hanging] });
 
 /** Hangers said in part, as a conversation knows them on the way. */
 export const hangingSoFarSchema = z

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { EXAMPLE_JOB } from './example-job.ts';
 import { lengthMm, massKg, orUnknown, yesNoUnknown } from './figures.ts';
 import { hangingSchema } from './hanging.ts';
 
@@ -49,6 +50,9 @@ export const pieceSchema = pieceFields
   .refine((piece) => piece.massKg !== undefined || piece.build !== undefined, {
     path: ['massKg'],
     error: 'massKg, or build to reckon it from',
-    when: () => true,
   })
-  .meta({ id: 'Piece', anyOf: [{ required: ['massKg'] }, { required: ['build'] }] });
+  .meta({
+    id: 'Piece',
+    examples: [EXAMPLE_JOB.piece],
+    anyOf: [{ required: ['massKg'] }, { required: ['build'] }],
+  });

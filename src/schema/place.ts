@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { EXAMPLE_JOB } from './example-job.ts';
 import { LONGEST_MM, lengthMm } from './figures.ts';
 
 const across = z
@@ -32,4 +33,4 @@ export const placeSchema = z
       .enum(['nothing', 'bed', 'sofa', 'cot', 'basin', 'fireplace', 'fireplace-unused', 'walkway', 'unknown'])
       .exactOptional(),
   })
-  .meta({ id: 'Place' });
+  .meta({ id: 'Place', examples: [EXAMPLE_JOB.place] });

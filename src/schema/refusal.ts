@@ -41,17 +41,17 @@ function fieldError(root: Described, issue: Issue, body: unknown): FieldError {
   const path = issue.path.map(String).join('.');
   if (issue.code === 'unrecognized_keys') {
     const around = partsAt(root, issue.path.slice(0, -1));
-    return { path, expected: unknownField(issue.keys[0] ?? '', around), example: exampleOf(around[0]) };
+    return { path, expected: unknownField(issue.keys[0] ?? '', around), example: exampleOf(root, around[0]) };
   }
   const parts = partsAt(root, issue.path);
   const field = String(issue.path.findLast((step) => typeof step === 'string') ?? '');
-  const told = [...new Set(parts.map((part) => wordsFor(part, field)))].join(', or ');
+  const told = wordsFor(parts, field);
   const received = receivedAt(body, issue.path);
   return {
     path,
     expected: issue.code === 'custom' ? issue.message : told || issue.message,
     ...(received !== undefined && { received }),
-    example: exampleOf(parts[0]),
+    example: exampleOf(root, parts[0]),
   };
 }
 
@@ -65,6 +65,8 @@ function unknownField(key: string, around: readonly Described[]): string {
   return `no field of this name; there are ${fields.join(', ')}`;
 }
 
+const SHORT = 40;
+
 /** Short, and never a whole body: what came may be long, or something the sender did not mean to show. */
 function receivedAt(body: unknown, path: readonly PropertyKey[]): string | undefined {
   let value = body;
@@ -73,6 +75,7 @@ function receivedAt(body: unknown, path: readonly PropertyKey[]): string | undef
     value = Reflect.get(value, step);
   }
   if (typeof value === 'number' || typeof value === 'boolean' || value === null) return String(value);
-  if (typeof value === 'string') return `text of ${value.length} characters`;
+  if (typeof value === 'string')
+    return value.length <= SHORT ? JSON.stringify(value) : `text of ${value.length} characters`;
   return Array.isArray(value) ? `a list of ${value.length}` : 'an object';
 }

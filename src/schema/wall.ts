@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { EXAMPLE_JOB } from './example-job.ts';
 import { count, LONGEST_MM, lengthMm, orUnknown, yesNoUnknown } from './figures.ts';
 
 const accessory = z
@@ -94,4 +95,4 @@ export const wallSchema = z
     separating: yesNoUnknown.exactOptional(),
     condition: orUnknown(z.enum(['sound', 'poor'])).exactOptional(),
   })
-  .meta({ id: 'Wall' });
+  .meta({ id: 'Wall', examples: [EXAMPLE_JOB.wall] });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { EXAMPLE_JOB } from '../../../src/schema/job.ts';
+import { EXAMPLE_JOB } from '../../../src/schema/example-job.ts';
 import { posted } from '../app-under-test.ts';
 import type { AppFactory } from './messages.ts';
 

@@ -1,0 +1,73 @@
+import type { Server } from 'node:http';
+import { serve } from '@hono/node-server';
+import { checkOf } from '../core/check.ts';
+import { planOf } from '../core/plan.ts';
+import { begin, resume, step } from '../flows/step.ts';
+import { appOf } from './app.ts';
+import { type Config, LOCAL_CREW, readConfig } from './config.ts';
+import { openCrews } from './crews.ts';
+import { logLines } from './log-lines.ts';
+import { pageAssets } from './page-assets.ts';
+
+/** After this, whoever still waits for an answer is let go: a stop should not hang on a sleeping phone. */
+const LAST_ANSWERS_MS = 5000;
+
+const read = await readConfig(process.env);
+if (read.ok) start(read.config);
+else refuse(read.refused);
+
+function start(config: Config): void {
+  const crews = openCrews(config.data, { begin, resume, step });
+  try {
+    // Opened now rather than at the first message, so that a ledger that can't be is said at once.
+    for (const crew of crewsOf(config)) crews.crewOf(crew);
+  } catch (error) {
+    refuse([error instanceof Error ? error.message : String(error)]);
+  }
+  const app = appOf({
+    config,
+    crewOf: crews.crewOf,
+    planOf,
+    checkOf,
+    now: Date.now,
+    log: logLines((text) => process.stdout.write(text)),
+    assets: pageAssets(),
+  });
+  const { host: hostname, port } = config;
+  const server = serve({ fetch: app.fetch, hostname, port }, (info) => {
+    for (const note of config.notes) console.error(note);
+    const name = hostname.includes(':') ? `[${hostname}]` : hostname;
+    console.log(`wallhand: the chat page is at http://${name}:${info.port}`);
+  }) as Server;
+  server.on('error', (error) => refuse([whyNotListening(error, config)]));
+  for (const signal of ['SIGTERM', 'SIGINT'] as const) process.once(signal, () => stop(server, crews.close));
+}
+
+/** Answers who is waiting, takes nobody new, closes the ledgers. */
+function stop(server: Server, closeLedgers: () => void): void {
+  const letGo = setTimeout(() => server.closeAllConnections(), LAST_ANSWERS_MS);
+  server.close(() => {
+    clearTimeout(letGo);
+    closeLedgers();
+    process.exit(0);
+  });
+  server.closeIdleConnections();
+}
+
+function crewsOf({ keys }: Config): Set<string> {
+  return new Set(keys.length === 0 ? [LOCAL_CREW] : keys.map((key) => key.crew));
+}
+
+function whyNotListening(error: NodeJS.ErrnoException, { host, port }: Config): string {
+  if (error.code === 'EADDRINUSE')
+    return `Port ${port} is in use. If this server runs already, use that one; else set PORT to another.`;
+  if (error.code === 'EACCES') return `This user may not listen on port ${port}. Set PORT to 1024 or above.`;
+  if (error.code === 'EADDRNOTAVAIL' || error.code === 'ENOTFOUND')
+    return `HOST ${host} is no address of this machine.`;
+  return `The server could not listen on ${host}, port ${port}: ${error.message}.`;
+}
+
+function refuse(sentences: readonly string[]): never {
+  for (const sentence of sentences) console.error(sentence);
+  process.exit(1);
+}
