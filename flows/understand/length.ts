@@ -5,8 +5,8 @@ import type { DisplayUnit } from '../reading.ts';
 import { type Band, bandOf, within } from './band.ts';
 import { mayBeInward, speaksInches } from './inward.ts';
 import { type Measure, measures } from './measure.ts';
-import { saidBetween, type Token } from './token.ts';
-import { type LengthUnit, MM_IN } from './unit.ts';
+import { isUnit, isWord, saidBetween, type Token } from './token.ts';
+import { isLengthUnit, type LengthUnit, MM_IN } from './unit.ts';
 
 /**
  *   lengthsIn(tokens, { unit, question? }): Found[]
@@ -89,7 +89,8 @@ function readingsOf(said: Measure, hearing: Hearing, band: Band): LengthReading[
     .slice(1)
     .flatMap((unit) => values.map((value) => amount(value, unit)))
     .filter((each) => within(each.valueMm, band.bare));
-  return others.length === 0 ? small : [...small, ...others];
+  const spokenSo = hearing.unit === 'cm' && others.length > 0;
+  return others.length === 0 ? small : [...(spokenSo ? [] : small), ...others];
 }
 
 /** The units a bare figure may be in, the conversation's first. */
@@ -97,19 +98,31 @@ function bareUnits(said: Measure, spoken: DisplayUnit): LengthUnit[] {
   const whole = said.value.d === 1n;
   if (spoken === 'in') return said.value.lt(40) ? ['in', 'ft'] : ['in', 'mm'];
   if (said.tape && said.value.lt(200)) return ['in'];
+  if (spoken === 'cm') return ['mm', 'cm', 'm'];
   const feet: LengthUnit[] = whole && said.value.gte(FEET_FROM) && said.value.lt(40) ? ['ft'] : [];
   const fine: LengthUnit[] = ['cm', 'in'];
   return ['mm', ...(said.value.lt(30) ? (['m'] as const) : []), ...fine, ...feet];
 }
 
+/** What may stand between two figures that share a unit; our choice. */
+const JOINING = /^(x|to|-|or|nearer|maybe|perhaps|possibly|might|be|could|more|like|,|wide|high|tall|deep)$/;
+const MOST_JOINING = 5;
+
 /** "0.9 by 1.2 m", "15 to 18 in": a unit said once holds for the figures joined to it, if that is sensible. */
 function sharedUnits(all: readonly Token[], said: readonly Measure[], band: Band): Measure[] {
-  const shared = [...said];
+  const declared = declaredUnit(all);
+  const shared = said.map((each) => {
+    const fits = declared !== null && each.unit === null;
+    return fits && within(amount(each.value, declared).valueMm, band.said)
+      ? { ...each, unit: declared }
+      : each;
+  });
   const give = (to: number, from: number) => {
     const [taker, giver] = [shared[to], shared[from]];
     if (!taker || !giver || taker.unit !== null || giver.unit === null) return;
     const joint = all.slice(Math.min(taker.to, giver.to), Math.max(taker.from, giver.from));
-    if (joint.length !== 1 || !/^(x|to|-|or)$/.test(joint[0]?.text ?? '')) return;
+    const joins = joint.some((each) => /^(x|to|-|or|nearer|maybe|perhaps|possibly)$/.test(each.text));
+    if (!joins || joint.length > MOST_JOINING || !joint.every((each) => JOINING.test(each.text))) return;
     const unit = giver.unit;
     const values = taker.other === undefined ? [taker.value] : [taker.value, taker.other];
     if (values.some((value) => within(amount(value, unit).valueMm, band.said)))
@@ -118,4 +131,15 @@ function sharedUnits(all: readonly Token[], said: readonly Measure[], band: Band
   for (let at = shared.length - 2; at >= 0; at -= 1) give(at, at + 1);
   for (let at = 1; at < shared.length; at += 1) give(at, at - 1);
   return shared;
+}
+
+/** "48 tall, 30 wide, inches", "in mm": a unit said for all the figures. */
+function declaredUnit(all: readonly Token[]): LengthUnit | null {
+  for (const [at, token] of all.entries()) {
+    if (!isUnit(token) || !isLengthUnit(token.unit)) continue;
+    const before = all[at - 1];
+    if (before?.kind !== 'number' && !isWord(before, 'a', 'an', 'the', 'of', 'in')) return token.unit;
+    if (isWord(before, 'in') && all[at - 2]?.kind !== 'number') return token.unit;
+  }
+  return null;
 }

@@ -38,6 +38,8 @@ function measureAt(all: readonly Token[], at: number): Measure | null {
     if (!isUnit(unit) || !isLengthUnit(unit.unit) || unit.text.length < 3) return null;
     return compound(all, base(at, at + 2, unit.unit, new Fraction(1), false));
   }
+  const lone = loneUnit(all, at);
+  if (lone !== null) return lone;
   if (!isNumber(token) || isCount(all, at)) return null;
   const unit = all[at + 1];
   const tape = token.fraction && !token.words;
@@ -49,6 +51,16 @@ function measureAt(all: readonly Token[], at: number): Measure | null {
     tape,
   });
 }
+
+/** "inch and a half", "metre twenty": one of the unit, the "a" left out. */
+function loneUnit(all: readonly Token[], at: number): Measure | null {
+  const unit = LONE[all[at]?.text ?? ''];
+  if (unit === undefined || isNumber(all[at - 1])) return null;
+  const read = compound(all, base(at, at + 1, unit, new Fraction(1), false));
+  return read.compound ? read : null;
+}
+
+const LONE: Record<string, LengthUnit> = { metre: 'm', meter: 'm', inch: 'in', foot: 'ft', yard: 'yd' };
 
 const base = (
   from: number,

@@ -1,0 +1,148 @@
+import type Fraction from 'fraction.js';
+import { type Kilograms, kg } from '../../core/quantity.ts';
+import type { Fact, Listening } from '../reading.ts';
+import { corrected } from './correction.ts';
+import { asked, fact, type Heard, outside, refused, type Span } from './heard.ts';
+import { type MassSaid, massesIn } from './mass.ts';
+import { howMuch } from './mass-sense.ts';
+import { measures } from './measure.ts';
+import { isNumber, saidBetween, type Token } from './token.ts';
+import { KG_IN, type MassUnit } from './unit.ts';
+
+/** Below this nothing that needs this program is hung; our choice. */
+const LEAST_KG: Kilograms = kg(0.1);
+/** Above this no piece is, even of stone; our choice. */
+const MOST_KG: Kilograms = kg(600);
+/** Above this a figure without a unit is asked about: pounds, or a slip; our choice. */
+const MOST_BARE_KG: Kilograms = kg(150);
+
+/** Words that say that a bare figure is a mass. */
+const WEIGHS = /^(weigh|weighs|weighed|weighing|weight|wieght|weigth|weights|mass|heavy|kilos|kg|m)$/;
+
+/**
+ * Reads how heavy the piece is: kilograms, pounds, stone, ranges (the heavier end), sums, scale differences.
+ * Bare figures count only when the mass was asked for, or beside a word for weight.
+ */
+export function readMass(said: readonly Token[], listening: Listening): Heard {
+  const all = corrected(said);
+  const open = listening.awaiting === 'piece.massKg';
+  const spoken: MassUnit = listening.unit === 'in' ? 'lb' : 'kg';
+  const every = massesIn(all);
+  const withUnit = every.filter((each) => each.unit !== null);
+  const again = listening.lastAnswered === 'piece.massKg' && listening.awaiting !== 'piece.size';
+  const bare = every.filter(
+    (each) => each.unit === null && (open || isWeighed(all, each) || (again && every.length === 1)),
+  );
+  const near =
+    withUnit.length === 0
+      ? bare
+      : every.filter((each) => each.unit !== null || joinsOthers(all, each, withUnit));
+  const masses = near.map((each) => ({ ...each, kg: inKg(each, spoken) }));
+  const rest = outside(all, masses);
+  if (masses.length === 0) return open ? wrongKind(all, rest) : null;
+  if (masses.some((each) => each.negative)) return refused(QUESTION, 'a mass is more than nothing', rest);
+  const sense = howMuch(all, masses);
+  if (sense.kind === 'ask') {
+    return asked(
+      QUESTION,
+      sense.text,
+      sense.readings.map((each) => reading(each, saidIn(all, masses))),
+      rest,
+    );
+  }
+  const from = masses.find((each) => sense.from.includes(each)) ?? masses[0];
+  const doubled = from === undefined ? null : twoReadings(from, spoken, rest);
+  if (doubled !== null && masses.length === 1) return doubled;
+  const read = sense.kg.valueOf();
+  if (read <= 0) return refused(QUESTION, 'a mass is more than nothing', rest);
+  const unsaid = sense.from.every((each) => each.unit === null);
+  if (unsaid && read > MOST_BARE_KG && read <= MOST_KG) return askUnit(sense.kg, saidIn(all, masses), rest);
+  if (read < LEAST_KG || read > MOST_KG) {
+    return refused(QUESTION, `${round(read)} kg is no mass for a piece on a wall`, rest);
+  }
+  const worked = sense.worked || sense.from.some((each) => each.words) || (unsaid && spoken === 'lb');
+  return { kind: 'facts', facts: [massFact(sense.kg, saidIn(all, masses), worked)], rest };
+}
+
+const QUESTION = 'piece.massKg';
+
+function inKg(mass: MassSaid, spoken: MassUnit): Fraction {
+  return mass.value.mul(KG_IN[mass.unit ?? spoken]);
+}
+
+function isWeighed(all: readonly Token[], mass: MassSaid): boolean {
+  const before = all.slice(Math.max(0, mass.from - 4), mass.from);
+  if (before.some(isNumber)) return false;
+  return (
+    before.some((each) => each.kind !== 'mark' && WEIGHS.test(each.text)) || all[mass.to]?.text === 'heavy'
+  );
+}
+
+/** A bare figure counts beside a mass with a unit when only joining words stand between. */
+function joinsOthers(all: readonly Token[], bare: MassSaid, withUnit: readonly MassSaid[]): boolean {
+  if (/^(all|total|altogether|in|combined|overall)$/.test(all[bare.to]?.text ?? '')) return true;
+  return withUnit.some((each) => {
+    const [left, right] = each.from < bare.from ? [each, bare] : [bare, each];
+    const between = all.slice(left.to, right.from);
+    return (
+      between.length <= 5 &&
+      between.every((token) =>
+        /^(-|to|or|and|so|±|give|take|plus|minus|nearer|more|like|might|be|maybe|holding|with|me|it|,|total|=|makes|less|without)$/.test(
+          token.text,
+        ),
+      )
+    );
+  });
+}
+
+function wrongKind(all: readonly Token[], rest: Token[]): Heard {
+  const length = measures(all).some((each) => each.unit !== null);
+  if (length) return refused(QUESTION, 'that is a length, and the mass is wanted', rest);
+  const vague = all.some((each) => /^(heavy|light|heavyish|lightweight|ton|tons)$/.test(each.text));
+  return vague ? refused(QUESTION, 'a figure is needed', rest) : null;
+}
+
+/** "1,250 kg": one and a quarter, or a slip. */
+function twoReadings(mass: MassSaid, spoken: MassUnit, rest: Token[]): Heard {
+  if (mass.other === undefined || mass.value.d !== 1n) return null;
+  const both = [mass.value, mass.other]
+    .map((value) => value.mul(KG_IN[mass.unit ?? spoken]))
+    .filter((each) => each.gte(LEAST_KG) && each.lte(MOST_KG));
+  if (both.length === 0) return refused(QUESTION, `${mass.text} is no mass for a piece on a wall`, rest);
+  const text = `Is the comma in "${mass.text}" a decimal comma?`;
+  return asked(
+    QUESTION,
+    text,
+    both.map((each) => reading(each, mass.text)),
+    rest,
+  );
+}
+
+function askUnit(value: Fraction, said: string, rest: Token[]): Heard {
+  const figure = value.valueOf();
+  const text = `${round(figure)} kg is a lot for one piece. Kilograms, or pounds?`;
+  const pounds = value.mul(KG_IN.lb);
+  return asked(
+    QUESTION,
+    text,
+    [
+      { label: `${round(figure)} kg`, fact: massFact(value, said, true) },
+      { label: `${round(figure)} lb`, fact: massFact(pounds, said, true) },
+    ],
+    rest,
+  );
+}
+
+function reading(value: Fraction, said: string) {
+  return { label: `${round(value.valueOf())} kg`, fact: massFact(value, said, true) };
+}
+
+function massFact(value: Fraction, said: string, worked: boolean): Fact {
+  return fact(QUESTION, { piece: { massKg: kg(value.valueOf()) } }, said, worked);
+}
+
+function saidIn(all: readonly Token[], spans: readonly Span[]): string {
+  return saidBetween(all, spans[0]?.from ?? 0, spans.at(-1)?.to ?? all.length);
+}
+
+const round = (value: number) => Math.round(value * 100) / 100;
