@@ -1,0 +1,170 @@
+import type { Fixing } from '../plan-shape.ts';
+import { mm, type Newtons, newtons, STANDARD_GRAVITY } from '../quantity.ts';
+import { basisOf } from '../sources.ts';
+import { knownStuds, landing, studAt } from '../wall/studs.ts';
+import { BOARD_ONLY, type BoardAnchor, OUTWARD_SHARE, SHEET, UNDER_TILE } from './board-anchors.ts';
+import type { BoardPlace } from './board-place.ts';
+import { type Candidate, governingOf, type Unusable } from './candidate.ts';
+import { capForce } from './caps.ts';
+import type { HoldingCap } from './holding-cap.ts';
+import { nominalOf } from './screw-sizes.ts';
+import { bendingResistance, steelBasis } from './shank-strength.ts';
+import { shankMm } from './walk-row.ts';
+import { strengthWhys } from './why-it-holds.ts';
+import { envelope, linear, type PointLoad, type WorstCheck, worse } from './worst-check.ts';
+
+const OVER_PEOPLE: readonly string[] = ['bed', 'sofa', 'cot'];
+
+/** A fixing in the board alone, at each mark; `points` are what each must bear. */
+export function boardCandidate(
+  anchor: BoardAnchor,
+  place: BoardPlace,
+  points: readonly PointLoad[],
+): Candidate | Unusable {
+  const { fastener, name } = anchor;
+  const no = (because: string): Unusable => ({ ok: false, fastener, name, because });
+  const why = whyNot(anchor, place);
+  if (why !== null) return no(why);
+  const inTimber = timberMarks(place);
+  if (inTimber === 'all') return no('every mark has a stud behind it');
+  if (inTimber === 'edge')
+    return no('a mark falls on the edge of a stud, where neither a screw nor an anchor holds');
+
+  const cap = place.proven ?? capIn(anchor, place);
+  let worst: WorstCheck | null = null;
+  for (const each of points) worst = worse(worst, anchorCheck(anchor, each, cap, place));
+  if (worst === null) return no('there is no mark for it');
+  const held = worst;
+  const point = envelope(points);
+  const usual = newtons(anchor.usualKg * STANDARD_GRAVITY);
+  if (place.proven === null && point.shearN > usual && held.utilisation <= 1) {
+    return no(`over the usual ${anchor.usualKg} kg for it, though within its cap: timber comes first`);
+  }
+  return {
+    ok: true,
+    fastener,
+    name,
+    usualKg: anchor.usualKg,
+    point,
+    worst: held,
+    fixing: () => anchorFixing(anchor, place, held),
+    why: () => [
+      {
+        of: 'hole depth',
+        formula: 'through finish and board',
+        inputs: { beyondMm: place.beyondMm },
+        result: `${Math.ceil(place.beyondMm)} mm`,
+        basis: [basisOf(SHEET)],
+      },
+      ...strengthWhys(held, point, anchor.shank, place.standOffMm, cap),
+    ],
+    advice: [
+      'A stud is the better fixing: look for one first.',
+      ...inTimber.map(
+        (id) =>
+          `Mark ${id} has a stud behind it: use a 10 gauge wood screw with 38 mm or more in the wood there, with a pilot.`,
+      ),
+    ],
+  };
+}
+
+function whyNot(
+  anchor: BoardAnchor,
+  { job, load, boardMm, layers, setOut, proven }: BoardPlace,
+): string | null {
+  const { wholeKg, withTogglesKg, toggles } = BOARD_ONLY.value;
+  const limit = anchor.toggle && setOut.marks.length >= toggles ? withTogglesKg : wholeKg;
+  if (load.massKg > limit) return `${limit} kg is the most a whole piece should hang on board alone`;
+  if (boardMm < SHEET.value.thinnestMm) return `a sheet of ${boardMm} mm is too thin for it`;
+  if (layers > 1 && anchor.capTwo === undefined) return 'it is for one sheet only';
+  if (layers === 1 && !anchor.toggle && boardMm > SHEET.value.oneSheetUpToMm)
+    return 'the sheet is too thick for it';
+  const clear = job.wall.voidMm;
+  if (clear !== undefined && clear < anchor.voidMm)
+    return `it needs ${anchor.voidMm} mm clear behind the sheet, and there are ${clear}`;
+  if (proven === null && anchor.notOverPeople && OVER_PEOPLE.includes(job.place.below ?? 'nothing'))
+    return 'not above a bed or a seat';
+  return null;
+}
+
+/** Marks that carry and have timber behind them: none, some, all; or one where neither holds. */
+function timberMarks({ job, setOut, load }: BoardPlace): readonly string[] | 'all' | 'edge' {
+  const studs = knownStuds(job.wall);
+  if (!studs) return [];
+  const on: string[] = [];
+  let carrying = 0;
+  for (const [at, mark] of setOut.marks.entries()) {
+    if (!((load.actions.perMark[at]?.shearN ?? 0) > 0)) continue;
+    carrying += 1;
+    if (landing(mark.fromLeftMm, studs, nominalOf(10).nominalMm).on) on.push(mark.id);
+    else if (Math.abs(mark.fromLeftMm - studAt(mark.fromLeftMm, studs)) <= studs.widthMm / 2) return 'edge';
+  }
+  return carrying > 0 && on.length === carrying ? 'all' : on;
+}
+
+function capIn(anchor: BoardAnchor, { boardMm, layers, tiled }: BoardPlace): HoldingCap {
+  const cap =
+    layers > 1 && anchor.capTwo
+      ? anchor.capTwo
+      : boardMm < SHEET.value.thinUpToMm
+        ? anchor.capThin
+        : anchor.cap;
+  const share = tiled ? UNDER_TILE.value : 1;
+  return {
+    mode: 'anchor-cap',
+    forceN: newtons(capForce(cap) * share),
+    basis: [basisOf(cap), basisOf(OUTWARD_SHARE), ...(tiled ? [basisOf(UNDER_TILE)] : [])],
+    noSource: true,
+  };
+}
+
+function anchorCheck(anchor: BoardAnchor, point: PointLoad, cap: HoldingCap, place: BoardPlace): WorstCheck {
+  const outward: Newtons = cap.noSource ? newtons(cap.forceN * OUTWARD_SHARE.value) : cap.forceN;
+  const held: WorstCheck = {
+    mode: cap.mode,
+    resistanceN: cap.forceN,
+    utilisation: linear(point, cap.forceN, outward),
+    basis: cap.basis,
+    noSource: cap.noSource,
+  };
+  const bending = bendingResistance(anchor.shank, place.standOffMm, point.tensionN);
+  const bent = point.shearN === 0 ? 0 : point.shearN / bending;
+  if (bent <= held.utilisation) return held;
+  return {
+    mode: 'screw-bending',
+    resistanceN: bending,
+    utilisation: bent,
+    basis: steelBasis('screw-bending', anchor.shank),
+    noSource: false,
+  };
+}
+
+/** Past the board by this much, so that what opens behind it has thread to open on. */
+const BEHIND = { screw: 20, bolt: 45 };
+
+function anchorFixing(anchor: BoardAnchor, place: BoardPlace, worst: WorstCheck): Fixing {
+  const through = place.standOffMm + place.beyondMm;
+  const gauge = typeof anchor.shank === 'number' ? anchor.shank : undefined;
+  const lengthMm = mm(
+    gauge === undefined ? Math.ceil((through + BEHIND.bolt) / 5) * 5 : through + BEHIND.screw <= 32 ? 32 : 38,
+  );
+  return {
+    fastener: anchor.fastener,
+    count: place.setOut.marks.length,
+    bit: {
+      kind: place.tiled ? 'tile' : 'wood',
+      action: anchor.action,
+      diameterMm: mm(anchor.holeMm),
+      depthMm: mm(Math.ceil(place.beyondMm)),
+    },
+    screw: {
+      ...(gauge !== undefined && { gauge }),
+      diameterMm: shankMm(anchor.shank),
+      lengthMm,
+      head: place.job.piece.hanging.by === 'keyholes' ? 'round' : gauge === undefined ? 'washer' : 'pan',
+    },
+    note: `${anchor.note} For board ${Math.round(place.boardMm * 10) / 10} mm thick with ${anchor.voidMm} mm clear behind it. The screw or bolt as supplied, if the packet’s differs.`,
+    governing: governingOf(worst),
+    utilisation: worst.utilisation,
+  };
+}

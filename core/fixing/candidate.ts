@@ -1,0 +1,31 @@
+import type { Fastener, Fixing, Why } from '../plan-shape.ts';
+import type { PointLoad, WorstCheck } from './worst-check.ts';
+
+/** A fastening that was reckoned through for this piece. */
+export type Candidate = {
+  readonly ok: true;
+  readonly fastener: Fastener;
+  /** "8 x 50 plug with a 14 gauge screw". */
+  readonly name: string;
+  /** What a careful person uses without a second look, kg per fixing; none where it is computed. */
+  readonly usualKg?: number;
+  readonly point: PointLoad;
+  readonly worst: WorstCheck;
+  readonly fixing: () => Fixing;
+  readonly why: () => Why[];
+  readonly advice: readonly string[];
+};
+
+/** A fastening that can't be used here at all, and why. */
+export type Unusable = {
+  readonly ok: false;
+  readonly fastener: Fastener;
+  readonly name: string;
+  readonly because: string;
+};
+
+/** The governing mode of a candidate, in the words of a plan. */
+export function governingOf({ mode, resistanceN, basis, noSource }: WorstCheck): Fixing['governing'] {
+  const ids = [...new Set(basis.map((each) => each.id as string))];
+  return { mode, resistanceN, basis: ids, ...(noSource && { noSource: true }) };
+}

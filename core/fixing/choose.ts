@@ -1,0 +1,95 @@
+import type { Job } from '../job.ts';
+import type { SetOut } from '../layout/set-out.ts';
+import { STANDARD_GRAVITY } from '../quantity.ts';
+import { basisOf, uniqueBases } from '../sources.ts';
+import { type Load, loadOf } from './actions.ts';
+import type { Candidate } from './candidate.ts';
+import type { FixingResult } from './choice.ts';
+import { pick } from './choose-from.ts';
+import { findingsOf } from './findings.ts';
+import { provenOf } from './holding-cap.ts';
+import { notComputed } from './not-computed.ts';
+import { BATTEN } from './stand-off.ts';
+import { walkedOf } from './walk-candidates.ts';
+
+/**
+ * Chooses a fastener for a job that is set out: walks the preference list of its base material and takes the
+ * first whose utilisation is at most 1. Forces in newtons without any factor; throws never.
+ */
+export function chooseFixing(job: Job, setOut: SetOut): FixingResult {
+  const load = loadOf(job, setOut);
+  const proven = provenOf(job);
+  const walked = walkedOf(job, setOut, load, proven.cap);
+  const { actions } = load;
+  if (walked === null) {
+    return {
+      ok: false,
+      actions,
+      ...notComputed(job.wall.baseMaterial),
+      rejected: [],
+      assumptions: [...load.assumptions],
+      basis: [...load.basis],
+    };
+  }
+  const assumptions = [...load.assumptions, ...walked.assumptions];
+  const { chosen, alternatives, rejected } = pick(walked.walk);
+  if (chosen === null) {
+    return {
+      ok: false,
+      actions,
+      because: Number.isFinite(actions.weightN)
+        ? NOTHING_HOLDS
+        : 'How heavy the piece is is not known, so nothing can be said to hold it.',
+      clears: Number.isFinite(actions.weightN) ? WHAT_CLEARS : 'Weigh it, or say what it is made of.',
+      rejected,
+      assumptions,
+      basis: [...load.basis],
+    };
+  }
+  const onBatten =
+    job.piece.hanging.by === 'batten' ||
+    chosen.fastener === 'batten-screws' ||
+    chosen.fastener === 'board-across-studs';
+  return {
+    ok: true,
+    actions: job.piece.hanging.by === 'batten' ? battenActions(load, chosen) : actions,
+    fixing: chosen.fixing(),
+    alternatives,
+    rejected,
+    findings: findingsOf(job, setOut, load),
+    advice: [...chosen.advice, ...usualAdvice(chosen), ...proven.advice],
+    assumptions: onBatten ? [...assumptions, BATTEN_TAKEN] : assumptions,
+    why: chosen.why(),
+    basis: uniqueBases([...chosen.worst.basis, ...load.basis, ...(onBatten ? [basisOf(BATTEN)] : [])]),
+  };
+}
+
+const NOTHING_HOLDS =
+  'Nothing this program has a value for holds that in this wall. This needs someone who can design and sign for it.';
+const WHAT_CLEARS =
+  'Someone who can design and sign for it; or a rating from the packet or a pull test on site that holds; or more hangers, or a split batten, where the piece allows; or standing it on the floor.';
+
+const BATTEN_TAKEN = {
+  field: 'batten',
+  value: BATTEN.value,
+  because: 'the batten or board is taken as 18 mm thick, with 40 mm from its screws to its lower edge',
+};
+
+/** At a batten's screws the load stands off the wall, so the pull is more than the piece's own. */
+function battenActions({ actions }: Load, { point }: Candidate): Load['actions'] {
+  return { ...actions, perMark: actions.perMark.map(({ id }) => ({ id, ...point })) };
+}
+
+function usualAdvice({ name, usualKg, point, worst }: Candidate): string[] {
+  const acting = point.shearN / STANDARD_GRAVITY;
+  if (
+    usualKg === undefined ||
+    Math.round(acting * 10) <= usualKg * 10 ||
+    worst.mode === 'packet-rating' ||
+    worst.mode === 'pull-test'
+  )
+    return [];
+  return [
+    `${Math.round(acting * 10) / 10} kg a fixing is more than the usual ${usualKg} kg for this (${name}), though within its cap.`,
+  ];
+}

@@ -1,0 +1,63 @@
+import type { Finish, Job } from '../job.ts';
+import type { Assumption } from '../plan-shape.ts';
+import { type Millimetres, mm } from '../quantity.ts';
+import { sourced } from '../sources.ts';
+
+/** Thickness reckoned where none was given: within what is usual, on the thick side. */
+const USUAL_FINISH = sourced(
+  {
+    bare: mm(0),
+    plaster: mm(13),
+    render: mm(15),
+    tile: mm(15),
+    board: mm(43),
+    unknown: mm(15),
+  } satisfies Record<Finish['kind'], Millimetres>,
+  'common-practice',
+  'two-coat plaster 13, render 10 to 20, tile 6 to 12 on 3 to 10 of bed, board 13 on 30 of air',
+  'common-practice',
+);
+
+export type TakenFinish = {
+  readonly kind: Finish['kind'];
+  readonly thicknessMm: Millimetres;
+  readonly assumptions: readonly Assumption[];
+};
+
+/** The finish a hole goes through, with what was taken for it where nothing was said, mm. */
+export function finishOf(wall: Job['wall']): TakenFinish {
+  const kind = wall.finish?.kind ?? 'unknown';
+  const given = wall.finish?.thicknessMm;
+  if (given !== undefined && given >= 0) return { kind, thicknessMm: given, assumptions: [] };
+  const thicknessMm = USUAL_FINISH.value[kind];
+  if (kind === 'bare') return { kind, thicknessMm, assumptions: [] };
+  const because =
+    'not measured; this is on the thick side, and a thicker finish bends the screw sooner. Measure it in the first hole.';
+  return {
+    kind,
+    thicknessMm,
+    assumptions: [{ field: 'wall.finish.thicknessMm', value: thicknessMm, because }],
+  };
+}
+
+/** Sheets a board wall has, and what was taken for them. */
+export function boardOf(job: Job): { boardMm: Millimetres; layers: number; assumptions: Assumption[] } {
+  const layers = Math.max(1, job.wall.boardLayers ?? 1);
+  const given = job.wall.boardMm;
+  if (given !== undefined && given > 0) return { boardMm: mm(given * layers), layers, assumptions: [] };
+  const country = job.building?.country;
+  const boardMm = country === 'US' || country === 'CA' ? BOARD.value.inch : BOARD.value.metric;
+  const because = 'the usual sheet there; hook a bent wire behind it in the first hole and measure';
+  return {
+    boardMm: mm(boardMm * layers),
+    layers,
+    assumptions: [{ field: 'wall.boardMm', value: boardMm, because }],
+  };
+}
+
+const BOARD = sourced(
+  { metric: mm(13), inch: mm(12.7) },
+  'common-practice',
+  'sheets sold: 10, 13, 16 in Australia; 9.5, 12.5, 15 in Britain; 3/8, 1/2, 5/8 in in America',
+  'common-practice',
+);

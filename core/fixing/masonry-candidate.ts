@@ -1,0 +1,131 @@
+import type { Hanging } from '../job.ts';
+import type { Bit, Fixing, Why } from '../plan-shape.ts';
+import { mm } from '../quantity.ts';
+import { basisOf } from '../sources.ts';
+import { type Candidate, governingOf, type Unusable } from './candidate.ts';
+import type { Place } from './fixing-place.ts';
+import { HOLE_BEYOND } from './hole.ts';
+import { type Weighed, weigh } from './masonry-weigh.ts';
+import { nameOf, shankMm, type WalkRow } from './walk-row.ts';
+import { strengthWhys } from './why-it-holds.ts';
+
+/** A row of a masonry walk, reckoned through. */
+export function masonryCandidate(row: WalkRow, place: Place): Candidate | Unusable {
+  const weighed = weigh(row, place);
+  const fastener = row.onBattenWholeKg === undefined ? row.fastener : 'batten-screws';
+  const name = nameOf(row);
+  if (!weighed.ok) return { ok: false, fastener, name, because: weighed.because };
+  return {
+    ok: true,
+    fastener,
+    name,
+    usualKg: row.usualKg,
+    point: weighed.point,
+    worst: weighed.worst,
+    fixing: () => fixingOf(weighed, place),
+    why: () => whysOf(weighed, place),
+    advice: [],
+  };
+}
+
+function fixingOf({ row, count, worst, hole }: Weighed, place: Place): Fixing {
+  const onBatten = row.onBattenWholeKg !== undefined || place.job.piece.hanging.by === 'batten';
+  const bit: Bit = {
+    kind: place.finish.kind === 'tile' ? 'tile' : 'masonry',
+    action: row.action,
+    diameterMm: mm(row.holeMm),
+    depthMm: hole.depthMm,
+  };
+  const note = notesOf(row, place, hole.longHead);
+  return {
+    fastener: row.onBattenWholeKg === undefined ? row.fastener : 'batten-screws',
+    count,
+    bit,
+    ...(row.plugMm !== undefined && { plug: { diameterMm: mm(row.holeMm), lengthMm: hole.plugMm } }),
+    screw: {
+      ...(typeof row.shank === 'number' && { gauge: row.shank }),
+      diameterMm: shankMm(row.shank),
+      lengthMm: hole.screwMm,
+      head: headOf(row, place.job.piece.hanging.by, onBatten, hole.longHead),
+    },
+    ...(note !== '' && { note }),
+    governing: governingOf(worst),
+    utilisation: worst.utilisation,
+  };
+}
+
+type Head = NonNullable<Fixing['screw']>['head'];
+
+/** The head the hanger needs: pan under a ring, round for a keyhole, countersunk in a batten, washer where the head is small. */
+function headOf(row: WalkRow, by: Hanging['by'], onBatten: boolean, longHead: boolean): Head {
+  if (row.shank === 'coach-8' || row.shank === 'stud-M8' || row.shank === 'concrete-screw-6') return 'hex';
+  if (row.shank === 'bolt-M5') return 'washer';
+  if (onBatten) return 'countersunk';
+  if (by === 'keyholes') return 'round';
+  return longHead ? 'washer' : 'pan';
+}
+
+function notesOf(row: WalkRow, { finish, job }: Place, longHead: boolean): string {
+  const by = job.piece.hanging.by;
+  return [
+    ...(row.note ? [row.note] : []),
+    ...(finish.kind === 'tile' ? [TILE] : []),
+    ...(row.onBattenWholeKg === undefined ? [] : [ADDED_BATTEN]),
+    ...(by === 'cord' ? ['A hook with a groove and a keeper under the screw’s head, not a bare screw.'] : []),
+    ...(by === 'keyholes'
+      ? [
+          `The head must pass the round of the keyhole and not the slot, and the slot must take a ${tenth(shankMm(row.shank))} mm shank: try it on the bench.`,
+        ]
+      : []),
+    ...(longHead && by !== 'keyholes'
+      ? ['No pan head is stocked that long: a washer goes under the head.']
+      : []),
+  ].join(' ');
+}
+
+const TILE =
+  'Through the tile on rotary, one size up, on tape; then the masonry bit. The plug goes wholly behind the tile; seal the hole before the screw.';
+const ADDED_BATTEN =
+  'A level batten 18 to 25 mm thick behind the frame takes the four plugs; the hangers go on screws in the batten, and a spacer of its thickness near the bottom of the frame.';
+
+const tenth = (value: number): number => Math.round(value * 10) / 10;
+
+function whysOf(weighed: Weighed, place: Place): Why[] {
+  const { hole, row } = weighed;
+  const { finish } = place;
+  const d = shankMm(row.shank);
+  const basis = [basisOf(HOLE_BEYOND)];
+  const beyond = HOLE_BEYOND.value;
+  return [
+    {
+      of: 'hole depth',
+      formula: 'the larger of finish + plug + 10 and screw - outside part + 5',
+      inputs: {
+        finishMm: finish.thicknessMm,
+        plugMm: hole.plugMm,
+        screwMm: hole.screwMm,
+        outsideMm: hole.outsideMm,
+        beyondPlugMm: beyond.plugMm,
+        beyondScrewMm: beyond.screwMm,
+      },
+      result: `${hole.depthMm} mm`,
+      basis,
+    },
+    {
+      of: 'screw length',
+      formula: hole.stocked
+        ? 'outside part + finish + plug, one diameter more where stocked, then the next stocked length'
+        : 'outside part + finish + depth in the base material',
+      inputs: {
+        outsideMm: hole.outsideMm,
+        finishMm: finish.thicknessMm,
+        plugMm: hole.plugMm,
+        diameterMm: tenth(d),
+        shelf: place.shelf,
+      },
+      result: `${tenth(hole.screwMm)} mm`,
+      basis,
+    },
+    ...strengthWhys(weighed.worst, weighed.point, row.shank, hole.armMm, weighed.cap),
+  ];
+}

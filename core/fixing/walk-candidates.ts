@@ -1,0 +1,117 @@
+import type { Job } from '../job.ts';
+import type { SetOut } from '../layout/set-out.ts';
+import type { Assumption } from '../plan-shape.ts';
+import { mm, newtons } from '../quantity.ts';
+import { acrossStuds } from './across-studs.ts';
+import { aboveBottom, type Load } from './actions.ts';
+import { BOARD_ANCHORS } from './board-anchors.ts';
+import { boardCandidate } from './board-candidate.ts';
+import type { BoardPlace } from './board-place.ts';
+import type { Candidate, Unusable } from './candidate.ts';
+import { boardOf, finishOf } from './finish.ts';
+import type { HoldingCap } from './holding-cap.ts';
+import { masonryCandidate } from './masonry-candidate.ts';
+import { outwardPull, pryingPull } from './outward-pull.ts';
+import type { Gauge } from './screw-sizes.ts';
+import { BATTEN, standOffOf } from './stand-off.ts';
+import { shelfOf } from './stocked-lengths.ts';
+import { studCandidate } from './stud-candidate.ts';
+import { UNKNOWN_STUD_G } from './timber-species.ts';
+import { walkOf } from './walks.ts';
+import type { PointLoad } from './worst-check.ts';
+
+export type Walked = {
+  readonly walk: readonly (Candidate | Unusable)[];
+  readonly assumptions: readonly Assumption[];
+};
+
+/** Every fastening of a wall's walk, reckoned through in order; null for a wall that is not computed yet. */
+export function walkedOf(job: Job, setOut: SetOut, load: Load, proven: HoldingCap | null): Walked | null {
+  const walk = walkOf(job.wall);
+  const shelf = shelfOf(job.building?.country);
+  const { standOffMm, assumptions } = standOffOf(job.piece.hanging);
+  if (walk) {
+    const finish = finishOf(job.wall);
+    const place = { job, setOut, load, finish, standOffMm, shelf, proven };
+    return {
+      walk: walk
+        .filter(({ only }) => !only || only === job.piece.hanging.by)
+        .map((row) => masonryCandidate(row, place)),
+      assumptions: [...finish.assumptions, ...assumptions, ...unitAssumed(job)],
+    };
+  }
+  if (job.wall.baseMaterial !== 'plasterboard-on-timber-studs') return null;
+  const finish = finishOf({ ...job.wall, finish: job.wall.finish ?? { kind: 'bare' } });
+  const { boardMm, layers, assumptions: boardTaken } = boardOf(job);
+  const place: BoardPlace = {
+    job,
+    setOut,
+    load,
+    boardMm,
+    layers,
+    beyondMm: mm(boardMm + finish.thicknessMm),
+    standOffMm,
+    shelf,
+    proven,
+    batten: job.piece.hanging.by === 'batten',
+    tiled: finish.kind === 'tile',
+  };
+  return {
+    walk: boardWalk(place),
+    assumptions: [...boardTaken, ...finish.assumptions, ...assumptions, TIMBER_TAKEN],
+  };
+}
+
+/** Into the stud first; then the board alone while it is light; then a board across studs. Lines of the trade's walk 1.8. */
+const INTO_STUDS: readonly (readonly [Gauge, number])[] = [
+  [10, 38],
+  [10, 50],
+  [12, 50],
+  [14, 50],
+];
+const ACROSS: readonly Gauge[] = [10, 12, 14];
+
+function boardWalk(place: BoardPlace): readonly (Candidate | Unusable)[] {
+  const points = place.batten ? battenPoints(place) : place.load.actions.perMark;
+  const across = ACROSS.map((gauge) => acrossStuds(gauge, place));
+  const anchors = BOARD_ANCHORS.map((anchor) => boardCandidate(anchor, place, points));
+  if (place.batten) return [...across, ...anchors];
+  return [...INTO_STUDS.map(([gauge, into]) => studCandidate(gauge, into, place)), ...anchors, ...across];
+}
+
+function battenPoints({ job, setOut, load }: BoardPlace): readonly PointLoad[] {
+  const { weightN, perMark } = load.actions;
+  const n = Math.max(1, perMark.length);
+  const prying = pryingPull(weightN, BATTEN.value.thicknessMm, BATTEN.value.screwToLowerEdgeMm, n);
+  const pull = outwardPull(weightN, load.comFromWallMm, aboveBottom(job, setOut, setOut.marks[0])) / n;
+  return perMark.map(() => ({ shearN: newtons(weightN / n), tensionN: newtons(prying + pull) }));
+}
+
+const TIMBER_TAKEN: Assumption = {
+  field: 'wall.studs.density',
+  value: UNKNOWN_STUD_G.value.g,
+  because: 'the timber of the studs is not known; this is the lightest of the common softwoods',
+};
+
+function unitAssumed({ wall }: Job): Assumption[] {
+  const { baseMaterial, cores } = wall;
+  if (baseMaterial === 'concrete') return [];
+  const taken: Assumption[] = [];
+  if (cores === undefined || cores === 'unknown') {
+    taken.push({
+      field: 'wall.cores',
+      value: 'unknown',
+      because:
+        'reckoned as if it had holes, and drilled rotary: dust of one colour and a steady feed at every hole would prove it solid',
+    });
+  }
+  if (baseMaterial === 'concrete-block' && cores === 'solid') {
+    taken.push({
+      field: 'wall.aggregate',
+      value: 'light',
+      because:
+        'dense or light block was not said, so the caps are those of light block and the drill stays on rotary',
+    });
+  }
+  return taken;
+}
