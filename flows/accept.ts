@@ -1,6 +1,7 @@
 import type { JobSoFar } from '../core/job.ts';
 import { disagreement, lessBlanketNo } from './disagreement.ts';
 import type { Entry } from './entry.ts';
+import { laidOver } from './merge.ts';
 import type { QuestionName } from './question.ts';
 import { QUESTIONS } from './questions/all.ts';
 import type { DisplayUnit, Fact } from './reading.ts';
@@ -43,13 +44,15 @@ export function accept(
   unit: DisplayUnit,
 ): Accepted {
   const accepted: Accepted = { facts: [], lines: [], against: null };
+  let sofar = said;
   for (const each of facts) {
-    const fact = each.question === 'hazards' ? { ...each, value: lessBlanketNo(each.value, said) } : each;
-    const before = disagreement(said, fact.value);
+    const fact = each.question === 'hazards' ? { ...each, value: lessBlanketNo(each.value, sofar) } : each;
+    const before = disagreement(sofar, fact.value);
     if (before !== null && !replaces(fact)) {
       accepted.against ??= { fact, before };
       continue;
     }
+    sofar = laidOver(sofar, fact.value);
     accepted.facts.push(fact);
     accepted.lines.push(understood(fact, before, unit));
   }

@@ -45,7 +45,7 @@ function without(now: Part, before: Part): Part {
     if (isPart(value)) {
       const inner = without(value, isPart(old) ? old : {});
       if (Object.keys(inner).length > 0) kept[key] = inner;
-    } else if (old === undefined || old === 'unknown' || !NO.has(value)) kept[key] = value;
+    } else if (old === undefined || old === 'unknown' || old === value || !NO.has(value)) kept[key] = value;
   }
   return kept;
 }

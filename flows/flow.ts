@@ -14,6 +14,7 @@ import { textHeard } from './turns/text.ts';
 import type { Turn } from './turns/turn.ts';
 import { FLOW_VERSION } from './version.ts';
 import { summaryOf } from './wording/summary.ts';
+import { whereItStands } from './wording/talk.ts';
 
 /** The conversation put together from its parts. Pure: clock and ids come in with each message. */
 export function flowOf(parts: Parts, version = FLOW_VERSION): Flow {
@@ -52,7 +53,7 @@ function stepOn(
   const entries = added.length === 0 ? conversation.entries : [...conversation.entries, ...added];
   return {
     added,
-    replies: [...spoken(turn, open), ...replies, ...questionReply(open, turn.asks)],
+    replies: atLeastOne([...spoken(turn, open), ...replies, ...questionReply(open, turn.asks)], open),
     awaiting: awaitingIn(open),
     known: open.folded.job,
     plan: logged === null ? null : { id: message.planId, job: jobToLog(situationIn(open)), plan: logged },
@@ -72,6 +73,11 @@ function moveOn(open: Open, turn: Turn, parts: Parts): Open {
   const offered: Offered | null = turn.offered ?? (turn.added.length > 0 ? null : open.offered);
   const next: Open = { ...moved, offered };
   return turn.pauses ? paused(next) : next;
+}
+
+/** Nothing new and nothing to ask: say where it stands all the same. */
+function atLeastOne(replies: Reply[], open: Open): Reply[] {
+  return replies.length > 0 ? replies : [{ kind: 'text', text: whereItStands(open) }];
 }
 
 function spoken(turn: Turn, open: Open): Reply[] {

@@ -14,12 +14,9 @@ export type Outcome = { open: Open; logged: Plan | null; replies: Reply[] };
 /** Compares where the conversation stood with where it stands, and says what is new. */
 export function outcomeOf(before: Open, after: Open, id: string, standingLine: string): Outcome {
   const plan = planThatStands(after);
-  if (plan === null)
-    return {
-      open: stateOf(after) === 'paused' ? after : { ...after, standing: null },
-      logged: null,
-      replies: [],
-    };
+  if (plan === null) {
+    return { open: { ...after, standing: null }, logged: null, replies: clearedNow(before, after) };
+  }
   const of = jobKey(situationIn(after));
   if (before.standing?.of === of && sameStops(before.standing.plan, plan)) {
     return { open: after, logged: null, replies: acknowledgedNow(before, after, plan) };

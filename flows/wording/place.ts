@@ -6,7 +6,11 @@ import { DATUM, VALUE } from './words.ts';
 /** Where the piece goes, in words: "centred", "its bottom 140 mm above the mantel". */
 export function placeInWords(part: JobSoFar, unit: DisplayUnit): string[] {
   const { across, up, below } = part.place ?? {};
+  const datum = part.wall?.datum;
   return [
+    ...(datum && up === undefined && datum.aboveFloorMm === undefined
+      ? [`heights from ${DATUM[datum.kind]}`]
+      : []),
     ...(across ? [acrossText(across, unit)] : []),
     ...(up?.mm === undefined ? [] : [upText(up, DATUM[part.wall?.datum?.kind ?? 'floor'], unit)]),
     ...(below === undefined ? [] : [VALUE['place.below']?.[below] ?? below]),

@@ -32,3 +32,8 @@ export function pausing(open: Open): string {
   if (stateOf(open) === 'paused') return 'Still paused. Write anything to go on.';
   return 'Paused. Nothing is lost: write anything, today or next month, and we go on from here.';
 }
+
+export function whereItStands(open: Open): string {
+  if (open.standing?.plan.verdict === 'stop') return 'Noted. What stops the job still stands.';
+  return open.standing === null ? 'Noted.' : 'Noted. The plan stands.';
+}

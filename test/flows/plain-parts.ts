@@ -49,6 +49,7 @@ export const ANSWERS: readonly (readonly [string, Fact])[] = [
     },
   ],
   ['solid', said('wall.cores', { wall: { cores: 'solid' } })],
+  ['safety', said('piece.glass', { piece: { glass: 'safety' } })],
   ['two of us', said('crew.people', { crew: { people: 2 } })],
 ];
 
@@ -59,7 +60,6 @@ export const MORE_ANSWERS: readonly (readonly [string, Fact])[] = [
   ['860 wide', said('piece.size', { piece: { widthMm: mm(860) } })],
   ['a picture', said('piece.kind', { piece: { kind: 'picture' } })],
   ['over a cot', said('place.below', { place: { below: 'cot' } })],
-  ['safety', said('piece.glass', { piece: { glass: 'safety' } })],
   ['1100', said('wall.datum', { wall: { datum: { kind: 'mantel', aboveFloorMm: mm(1100) } } })],
   ['concrete', said('wall.baseMaterial', { wall: { baseMaterial: 'concrete' } })],
   ['i rent', said('building.tenure', { building: { tenure: 'tenant' } })],
@@ -174,7 +174,7 @@ function plainPlan(job: Job): Plan {
       ...(job.crew?.people === 1
         ? [{ id: 'C-MH-1', severity: 'warn' as const, text: 'Two to lift.', basis: [] }]
         : []),
-      ...(job.piece.glass === 'plain' && job.place.up.mm < 800
+      ...(job.piece.glass === 'plain'
         ? [{ id: 'C-GL-1', severity: 'warn' as const, text: 'Low glass.', basis: [] }]
         : []),
     ],
