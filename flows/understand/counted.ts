@@ -34,6 +34,8 @@ export function isCount(all: readonly Token[], at: number): boolean {
     return true;
   if (next?.kind === 'unit') return false;
   if (number.words && number.value.equals(1)) return true;
+  // "the top two 200 in": figures in words right before figures count.
+  if (number.words && next?.kind === 'number' && !next.words && number.value.lte(MOST_COUNTED)) return true;
   if (isSawn(all, at)) return true;
   if (next?.kind !== 'word') return false;
   if (next.text === 'd' && /^rings?$/.test(then?.text ?? '')) return true;

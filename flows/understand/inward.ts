@@ -19,7 +19,6 @@ const AFTER_INCHES = [
   'below',
   'in',
   'inside',
-  'on',
   'of',
   'off',
   'over',
@@ -54,6 +53,7 @@ export function mayBeInward(
     return false;
   const next = all[said.to];
   if (isWord(next, ...AFTER_INCHES)) return false;
+  if (isWord(next, 'on') && isWord(all[said.to + 1], 'center', 'centre', 'centers', 'centres')) return false;
   if (isWord(next, 'from') && isWord(fromWhat(all, said.to + 1), 'top', 'bottom')) return false;
   const sideways = isWord(next, 'from', 'each', 'both') || next?.kind === 'number';
   return INWARD_QUESTIONS.includes(question) || (question === undefined && sideways);

@@ -1,11 +1,10 @@
-import { type Millimetres, MM_PER_INCH, mm } from '../../core/quantity.ts';
-import type { Fact, Listening } from '../reading.ts';
-import { bandOf, within } from './band.ts';
+import type { Listening } from '../reading.ts';
 import { corrected } from './correction.ts';
 import { dimensionOf } from './dimension.ts';
-import { asked, fact, type Heard, lengthLabel, outside, refused } from './heard.ts';
+import { fact, type Heard, outside, refused } from './heard.ts';
 import { type Found, lengthsIn } from './length.ts';
-import { jobPart, type LengthQuestion } from './length-value.ts';
+import { decide } from './length-decide.ts';
+import type { LengthQuestion } from './length-value.ts';
 import { massesIn } from './mass.ts';
 import { subjectOf } from './subject.ts';
 import type { Token } from './token.ts';
@@ -102,93 +101,4 @@ function widthAndHeight(all: readonly Token[], lengths: readonly Found[], listen
     height.inferred || joined >= 0,
   );
   return { kind: 'facts', facts: [...first.facts, second], rest: outside(all, [width, height]) };
-}
-
-function decide(
-  question: LengthQuestion,
-  all: readonly Token[],
-  lengths: readonly Found[],
-  listening: Listening,
-): Heard {
-  const rest = outside(all, lengths);
-  const [first, second] = lengths;
-  if (first === undefined) return null;
-  if (lengths.some((each) => each.negative)) return refused(question, 'a length is more than nothing', rest);
-  const make = (value: Millimetres, inferred: boolean): Fact =>
-    fact(question, jobPart(question, value, all, listening), first.text, inferred);
-  if (second !== undefined && !sameLength(first, second)) {
-    const grouped = spacedThousands(all, first, second, question);
-    if (grouped !== null) return { kind: 'facts', facts: [make(grouped, true)], rest };
-    const readings = [
-      ...feetAndInches(all, first, second, question),
-      ...lengths.flatMap((each) => each.readings.slice(0, 1)),
-    ];
-    return asked(
-      question,
-      `More than one figure there: ${lengths.map((each) => each.text).join(', ')}. Which is it?`,
-      readings.map((each) => ({
-        label: lengthLabel(each.valueMm, each.unit),
-        fact: make(each.valueMm, true),
-      })),
-      rest,
-    );
-  }
-  const [only] = first.readings;
-  if (only === undefined) {
-    return refused(
-      question,
-      first.valueMm <= 0 ? 'a length is more than nothing' : `${first.text} can't be right for that`,
-      rest,
-    );
-  }
-  if (first.readings.length === 1)
-    return { kind: 'facts', facts: [make(only.valueMm, first.inferred)], rest };
-  const readings = first.readings.map((each) => ({
-    label: lengthLabel(each.valueMm, each.unit),
-    fact: make(each.valueMm, true),
-  }));
-  return asked(question, `"${first.text}" in which unit?`, readings, rest);
-}
-
-/** The same length in two units, as far as a tape shows: "3.4 m (11' 2\")"; our choice. */
-const SAME_MM = 13;
-
-function sameLength(first: Found, second: Found): boolean {
-  return first.unitSaid !== second.unitSaid && Math.abs(first.valueMm - second.valueMm) <= SAME_MM;
-}
-
-/** "3 400": a space between thousands. */
-function spacedThousands(
-  all: readonly Token[],
-  first: Found,
-  second: Found,
-  question: LengthQuestion,
-): Millimetres | null {
-  const [left, right] = [all[first.from], all[second.from]];
-  if (
-    first.to !== second.from ||
-    first.unitSaid !== null ||
-    left?.kind !== 'number' ||
-    right?.kind !== 'number'
-  )
-    return null;
-  if (!/^\d{1,2}$/.test(left.text) || !/^\d{3}$/.test(right.text)) return null;
-  const value = mm(Number(left.text + right.text));
-  return within(value, bandOf(question).bare) ? value : null;
-}
-
-const INCHES_IN_FOOT = 12;
-
-/** "13-6": perhaps thirteen foot six. */
-function feetAndInches(all: readonly Token[], first: Found, second: Found, question: LengthQuestion) {
-  const [feet, inches] = [all[first.from], all[second.from]];
-  if (
-    all[first.to]?.text !== '-' ||
-    feet?.kind !== 'number' ||
-    inches?.kind !== 'number' ||
-    inches.value.gte(INCHES_IN_FOOT)
-  )
-    return [];
-  const value = mm(feet.value.mul(INCHES_IN_FOOT).add(inches.value).valueOf() * MM_PER_INCH);
-  return within(value, bandOf(question).said) ? [{ valueMm: value, unit: 'ft' as const }] : [];
 }

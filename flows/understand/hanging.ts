@@ -1,0 +1,158 @@
+import type { HangingSoFar } from '../../core/job.ts';
+import type { AskBack, Fact, Listening } from '../reading.ts';
+import { corrected } from './correction.ts';
+import { as, doubtful, MOST_CM } from './hanging-doubt.ts';
+import { fromSpan, lowered, merged, missing, otherFigures, shareDown } from './hanging-part.ts';
+import { coordinates, pointsOf } from './hanging-points.ts';
+import { isOfHangers, type Placed, placed } from './hanging-roles.ts';
+import { type HangerWords, hangerWords } from './hanging-words.ts';
+import { asked as askedBack, fact, type Heard, lengthLabel, outside, refused } from './heard.ts';
+import { lengthsIn } from './length.ts';
+import { massesIn } from './mass.ts';
+import { saidBetween, type Token } from './token.ts';
+import type { LengthUnit } from './unit.ts';
+
+const QUESTION = 'piece.hanging';
+
+/**
+ * Reads how the piece hangs: rings, keyholes, cord, batten or clips, and where they are. Points keep what was
+ * said (right-hand ones from the right, the middle from the centre). What is only half said is a partial fact.
+ */
+export function readHanging(said: readonly Token[], listening: Listening): Heard {
+  const all = corrected(said);
+  const known = listening.known.piece?.hanging;
+  const words = hangerWords(all, known?.by);
+  const open = listening.awaiting === QUESTION || isAfterwards(listening);
+  if (!open && (words.by === null || isAboutTheWall(all, listening))) return null;
+  const by = words.by ?? (open ? known?.by : undefined) ?? null;
+  const found = figuresOf(all, listening, by, open);
+  const asked = listening.awaiting === QUESTION;
+  const figures = asked || isPlaced(found) ? found : found.filter((each) => !ACROSS.has(each.role));
+  const pairs = coordinates(all);
+  const rest = outside(all, pairs === null ? figures : [...figures, pairs]);
+  if (figures.some((each) => each.negative))
+    return refused(QUESTION, 'a measure from an edge is more than nothing', rest);
+  const absurd = figures.find((each) => each.readings.length === 0);
+  if (absurd !== undefined) return refused(QUESTION, `${absurd.text} is no measure on a frame`, rest);
+  const told = figures.length > 0 || pairs !== null || shareDown(all, listening) !== null;
+  if (words.by === null && !told) return asked ? nothingFor(all, listening, rest) : null;
+  if (!asked && !told && !isSaidOfPiece(all, words)) return null;
+  const doubt = doubtful(figures, listening, pairs !== null);
+  if (doubt.length > 1) return askUnit(all, figures, doubt, { words, by, listening, rest });
+  const scaled =
+    doubt.length === 1 && doubt[0] !== undefined
+      ? figures.map((each) => as(each, doubt[0] ?? 'mm'))
+      : figures;
+  return laidOut(all, scaled, { words, by, listening, rest }, doubt.length === 1);
+}
+
+type About = { words: HangerWords; by: HangerWords['by']; listening: Listening; rest: Token[] };
+
+/** Lengths with a role; in inches throughout when the message speaks inches and no other unit. */
+function figuresOf(
+  all: readonly Token[],
+  listening: Listening,
+  by: HangerWords['by'],
+  open: boolean,
+): Placed[] {
+  const read = (unit: Listening['unit']) =>
+    placed(all, lengthsIn(all, { unit, question: QUESTION }), by).filter((each) =>
+      isOfHangers(all, each, open),
+    );
+  const first = read(listening.unit);
+  const units = new Set(first.filter((each) => each.readings.length === 1).map((each) => each.unitSaid));
+  const bare = first.some((each) => each.unitSaid === null);
+  if (!bare) return first;
+  if ((units.has('in') || units.has('ft')) && !units.has('mm') && !units.has('cm')) return read('in');
+  if (units.has('cm') && !units.has('mm')) {
+    return first.map((each) => (each.unitSaid === null && each.valueMm < MOST_CM ? as(each, 'cm') : each));
+  }
+  return first;
+}
+
+function askUnit(
+  all: readonly Token[],
+  figures: readonly Placed[],
+  units: readonly LengthUnit[],
+  about: About,
+): Heard {
+  const readings = units.flatMap((unit): AskBack['readings'] => {
+    const scaled = figures.map((each) => as(each, unit));
+    const heard = laidOut(all, scaled, about, true);
+    const label = scaled.map((each) => lengthLabel(each.valueMm, unit)).join(' and ');
+    const [only] = heard?.kind === 'facts' ? heard.facts : [];
+    return only === undefined ? [{ label }] : [{ label, fact: only }];
+  });
+  const text = figures.map((each) => each.text).join(' and ');
+  return askedBack(QUESTION, `${text}: in which unit?`, readings, about.rest);
+}
+
+function laidOut(all: readonly Token[], figures: readonly Placed[], about: About, worked: boolean): Heard {
+  const { words, by, listening, rest } = about;
+  const share = shareDown(all, listening);
+  const single = by === 'cord' ? false : words.count === 1;
+  const middle = by === 'cord' ? false : words.middle && !figures.some((each) => each.role === 'in');
+  const pairs = coordinates(all);
+  const known = listening.known.piece?.hanging;
+  const spread = by === 'cord' ? figures : fromSpan(figures, listening.known.piece?.widthMm);
+  const laid =
+    pairs !== null
+      ? { points: pairs.points, inferred: false }
+      : by === 'batten'
+        ? null
+        : pointsOf(spread, { single, middle, downMm: typeof share === 'number' ? share : null });
+  if (laid !== null && 'ask' in laid) return askedBack(QUESTION, laid.ask, [], rest);
+  const way = by ?? 'rings';
+  const points = laid?.points ?? lowered(known, figures);
+  const now: HangingSoFar = {
+    ...(words.by === null && known?.by !== undefined ? {} : { by: way }),
+    ...(points === undefined ? {} : { points }),
+    ...otherFigures(figures, way, words.hooks),
+  };
+  const hanging = merged(known, now);
+  const inferred =
+    worked ||
+    words.by === null ||
+    laid?.inferred === true ||
+    share !== null ||
+    spread.some((each) => each.inferred);
+  const made = fact(QUESTION, { piece: { hanging } }, saidBetween(all, 0, all.length), inferred);
+  const still = missing(hanging);
+  const facts: Fact[] = [still === null ? made : { ...made, partial: still }];
+  return { kind: 'facts', facts, rest };
+}
+
+function nothingFor(all: readonly Token[], listening: Listening, rest: Token[]): Heard {
+  const lengths = lengthsIn(all, { unit: listening.unit, question: QUESTION });
+  if (lengths.some((each) => each.negative))
+    return refused(QUESTION, 'a measure from an edge is more than nothing', rest);
+  if (lengths.length > 0)
+    return askedBack(QUESTION, 'How far in from each side, and how far down from the top?', [], rest);
+  const mass = massesIn(all).some((each) => each.unit !== null);
+  return mass ? refused(QUESTION, 'that is a mass, and where the hangers are is wanted', rest) : null;
+}
+
+const ACROSS: ReadonlySet<Placed['role']> = new Set<Placed['role']>(['in', 'from-left', 'from-right']);
+
+/** Unasked, figures across count only with a figure down: "left ring 450 from the left" may be the wall's. */
+function isPlaced(figures: readonly Placed[]): boolean {
+  return figures.some((each) => each.role === 'down');
+}
+
+/** Right after the hangers were told, and with no place being asked, a bare "230 down" is about them. */
+function isAfterwards(listening: Listening): boolean {
+  const elsewhere = listening.awaiting?.startsWith('place.') || listening.awaiting === 'wall.accessories';
+  return listening.lastAnswered === QUESTION && elsewhere !== true;
+}
+
+/** Wires, hooks and clips may also be on or in the wall when that is asked. */
+function isAboutTheWall(all: readonly Token[], listening: Listening): boolean {
+  const asksWall = listening.awaiting === 'wall.accessories' || listening.awaiting === 'hazards';
+  return asksWall && !all.some((each) => /^(rings?|keyholes?|back|drings?)$/.test(each.text));
+}
+
+/** Without figures a hanger counts only where it is said to be on the piece. */
+function isSaidOfPiece(all: readonly Token[], words: HangerWords): boolean {
+  if (words.by === 'keyholes' || words.by === 'cord' || words.by === 'batten') return true;
+  return all.some((each) => /^(back|behind|frame|rings|drings)$/.test(each.text));
+}
