@@ -6,7 +6,7 @@ import type { DoesNotFit } from './set-out.ts';
 import { NOISE } from './tolerance.ts';
 import { doesNotFit } from './why-not.ts';
 
-/** The first hanger that is not on the piece, with how far it is off; ears and plates may stand above the top. */
+/** The hanger furthest off the piece, with how far; null when all are on it. Ears and plates may stand above the top. */
 export function hangerOutside(
   by: Hanging['by'],
   hangers: readonly PlacedHanger[],
@@ -14,14 +14,17 @@ export function hangerOutside(
   heightMm: Millimetres,
 ): DoesNotFit | null {
   const mayStandAbove = by === 'rings' || by === 'clips';
+  let worst = { over: NOISE, where: '' };
   for (const { acrossMm, dropMm } of hangers) {
-    const side = mm(Math.max(0 - acrossMm, acrossMm - widthMm));
-    if (side > NOISE) return outside(side, acrossMm < 0 ? 'past the left side' : 'past the right side');
-    const below = mm(dropMm - heightMm);
-    if (below > NOISE) return outside(below, 'below the bottom edge');
-    if (!mayStandAbove && dropMm < 0) return outside(mm(0 - dropMm), 'above the top edge');
+    const ways = [
+      { over: mm(0 - acrossMm), where: 'past the left side' },
+      { over: mm(acrossMm - widthMm), where: 'past the right side' },
+      { over: mm(dropMm - heightMm), where: 'below the bottom edge' },
+      { over: mm(mayStandAbove ? 0 : 0 - dropMm), where: 'above the top edge' },
+    ];
+    for (const way of ways) if (way.over > worst.over) worst = way;
   }
-  return null;
+  return worst.where === '' ? null : outside(worst.over, worst.where);
 }
 
 function outside(over: Millimetres, where: string): DoesNotFit {

@@ -80,7 +80,7 @@ function clearBand({ gaugeMm, jointMm }: KnownCourses): [number, number] {
   return low <= high ? [low, high] : [middle, middle];
 }
 
-/** The least move of all marks together, up positive, that keeps each clear of the joints; null when none does. */
+/** The least move of all marks together, up positive and up on a tie, that keeps each clear of the joints; null when none does. */
 export function shiftOffJoints(heights: readonly Millimetres[], courses: KnownCourses): Millimetres | null {
   const clear = (shift: number): boolean =>
     heights.every((height) => placeInCourse(mm(height + shift), courses).where === 'clear');
@@ -92,6 +92,8 @@ export function shiftOffJoints(heights: readonly Millimetres[], courses: KnownCo
       [low, high].map((edge) => course + nth * courses.gaugeMm + edge - height),
     );
   });
-  const good = [0, ...tries].filter(clear).sort((one, other) => Math.abs(one) - Math.abs(other));
+  const good = [0, ...tries]
+    .filter(clear)
+    .sort((one, other) => Math.abs(one) - Math.abs(other) || other - one);
   return good[0] === undefined ? null : mm(good[0]);
 }
