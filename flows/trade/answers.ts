@@ -1,4 +1,15 @@
-/** A question of the trade: every form in `asks` must match; `answer` is null when the figures in it are not ours. */
-export type TradeAnswer = { asks: readonly RegExp[]; answer: (text: string) => string | null };
+import { BOARD_ANSWERS } from './board.ts';
+import { BRICK_ANSWERS } from './brick.ts';
+import { GAUGE_ANSWERS } from './gauges.ts';
+import { PRACTICE_ANSWERS } from './practice.ts';
+import { SERVICE_ANSWERS } from './services.ts';
+import type { TradeAnswer } from './trade-answer.ts';
 
-export const TRADE_ANSWERS: readonly TradeAnswer[] = [];
+/** Questions of the trade that can be answered; the first whose forms all match is taken. */
+export const TRADE_ANSWERS: readonly TradeAnswer[] = [
+  ...SERVICE_ANSWERS,
+  ...BOARD_ANSWERS,
+  ...BRICK_ANSWERS,
+  ...GAUGE_ANSWERS,
+  ...PRACTICE_ANSWERS,
+];

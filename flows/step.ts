@@ -1,0 +1,13 @@
+import { standingCautions, stopsSoFar } from '../core/caution/rules.ts';
+import { planOf } from '../core/plan.ts';
+import { flowOf } from './flow.ts';
+import { factForChoice, understand } from './understand/understand.ts';
+
+/** The conversation as the house runs it. All three are pure. */
+export const { begin, resume, step } = flowOf({
+  understand,
+  factForChoice,
+  planOf,
+  stopsSoFar,
+  standingLine: standingCautions,
+});
