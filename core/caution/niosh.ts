@@ -1,36 +1,71 @@
-import { type Kilograms, kg, times } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 
 const P7 = 's.1.3 p.7, limits pp.8-12';
-/** Constants of the equation in centimetres, kilograms and degrees. */
-export const NIOSH = sourced(
+
+type Constants = {
+  load: number;
+  reach: number;
+  reachMost: number;
+  heightBest: number;
+  perHeight: number;
+  heightMost: number;
+  travelFixed: number;
+  travelOver: number;
+  travelLeast: number;
+  travelMost: number;
+  perDegree: number;
+  degreesMost: number;
+};
+
+const AGAIN = { travelFixed: 0.82, perDegree: 0.0032, degreesMost: 135 } as const;
+
+/** Constants of the equation in kilograms, centimetres and degrees. */
+export const NIOSH = sourced<Constants>(
   {
-    load: kg(23),
+    ...AGAIN,
+    load: 23,
     reach: 25,
     reachMost: 63,
     heightBest: 75,
     perHeight: 0.003,
     heightMost: 175,
-    travelFixed: 0.82,
     travelOver: 4.5,
     travelLeast: 25,
     travelMost: 175,
-    perDegree: 0.0032,
-    degreesMost: 135,
   },
   'NIOSH:94-110',
   P7,
   'read-secondary',
 );
 
+/** The same in pounds and inches, which the document prints beside them; they are not exact conversions. */
+export const NIOSH_POUNDS = sourced<Constants>(
+  {
+    ...AGAIN,
+    load: 51,
+    reach: 10,
+    reachMost: 25,
+    heightBest: 30,
+    perHeight: 0.0075,
+    heightMost: 70,
+    travelOver: 1.8,
+    travelLeast: 10,
+    travelMost: 70,
+  },
+  'NIOSH:94-110',
+  P7,
+  'from-memory',
+);
+
 const COUPLING = sourced({ good: 1, fair: 1, fairLow: 0.95, poor: 0.9 }, 'NIOSH:94-110', P7, 'from-memory');
 
+/** A lift in the lengths of the constants it is reckoned with. */
 export type Lift = {
-  /** Hands out from the ankles, cm. */
+  /** Hands out from the ankles. */
   H: number;
-  /** Hands above the floor, cm. */
+  /** Hands above the floor. */
   V: number;
-  /** Travel up, cm. */
+  /** Travel up. */
   D: number;
   /** Twist, degrees. */
   A?: number;
@@ -40,8 +75,10 @@ export type Lift = {
 export type Multipliers = { hm: number; vm: number; dm: number; am: number; cm: number };
 
 /** HM = 25/H, VM = 1 - 0.003|V - 75|, DM = 0.82 + 4.5/D, AM = 1 - 0.0032 A, CM by grip; 0 beyond each limit. */
-export function multipliers({ H, V, D, A = 0, grip = 'fair' }: Lift): Multipliers {
-  const n = NIOSH.value;
+export function multipliers(
+  { H, V, D, A = 0, grip = 'fair' }: Lift,
+  n: Constants = NIOSH.value,
+): Multipliers {
   const c = COUPLING.value;
   const low = V < n.heightBest;
   return {
@@ -53,12 +90,12 @@ export function multipliers({ H, V, D, A = 0, grip = 'fair' }: Lift): Multiplier
   };
 }
 
-/** RWL = 23 kg x HM x VM x DM x AM x FM x CM, with FM = 1: at most one lift in five minutes for an hour. */
-export function recommendedWeight(m: Multipliers): Kilograms {
-  return times(NIOSH.value.load, m.hm * m.vm * m.dm * m.am * m.cm);
+/** RWL = LC x HM x VM x DM x AM x FM x CM, with FM = 1 (at most one lift in five minutes for an hour), in LC's unit. */
+export function recommendedWeight(m: Multipliers, load: number = NIOSH.value.load): number {
+  return load * m.hm * m.vm * m.dm * m.am * m.cm;
 }
 
 /** LI = load / RWL; null where the equation gives no weight at all. Not for ladders, one hand or two people. */
-export function liftingIndex(load: Kilograms, rwl: Kilograms): number | null {
+export function liftingIndex(load: number, rwl: number): number | null {
   return rwl > 0 ? load / rwl : null;
 }
