@@ -6,6 +6,7 @@ import { type Found, lengthsIn } from './length.ts';
 import { decide } from './length-decide.ts';
 import type { LengthQuestion } from './length-value.ts';
 import { massesIn } from './mass.ts';
+import { correctsMass } from './mass-again.ts';
 import { subjectOf } from './subject.ts';
 import type { Token } from './token.ts';
 import { isPlace, partOfWall } from './wall-lengths.ts';
@@ -17,6 +18,7 @@ import { isPlace, partOfWall } from './wall-lengths.ts';
  */
 export function readLengthFor(question: LengthQuestion, said: readonly Token[], listening: Listening): Heard {
   const all = withoutTolerance(corrected(said));
+  if (correctsMass(said, all, listening)) return null;
   const lengths = lengthsIn(all, { unit: listening.unit, question });
   if (listening.awaiting !== question) {
     const told = lengths.filter((each) => tells(question, all, each));

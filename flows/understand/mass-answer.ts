@@ -4,6 +4,7 @@ import type { Fact, Listening } from '../reading.ts';
 import { corrected } from './correction.ts';
 import { asked, fact, type Heard, outside, refused, type Span } from './heard.ts';
 import { type MassSaid, massesIn } from './mass.ts';
+import { correctsMass } from './mass-again.ts';
 import { howMuch } from './mass-sense.ts';
 import { measures } from './measure.ts';
 import { isNumber, saidBetween, type Token } from './token.ts';
@@ -29,10 +30,8 @@ export function readMass(said: readonly Token[], listening: Listening): Heard {
   const spoken: MassUnit = listening.unit === 'in' ? 'lb' : 'kg';
   const every = massesIn(all);
   const withUnit = every.filter((each) => each.unit !== null);
-  const again = listening.lastAnswered === 'piece.massKg' && listening.awaiting !== 'piece.size';
-  const bare = every.filter(
-    (each) => each.unit === null && (open || isWeighed(all, each) || (again && every.length === 1)),
-  );
+  const again = correctsMass(said, all, listening);
+  const bare = every.filter((each) => each.unit === null && (open || isWeighed(all, each) || again));
   const near =
     withUnit.length === 0
       ? bare

@@ -5,6 +5,7 @@ import { dimensionOf } from './dimension.ts';
 import { asked, fact, type Heard, lengthLabel, outside, refused } from './heard.ts';
 import { type Found, lengthsIn } from './length.ts';
 import { massesIn } from './mass.ts';
+import { correctsMass } from './mass-again.ts';
 import { isOfPiece, isRound, named, pairAt, type Side } from './size-side.ts';
 import { isWord, saidBetween, type Token } from './token.ts';
 import type { LengthUnit } from './unit.ts';
@@ -19,6 +20,7 @@ const QUESTION = 'piece.size';
 export function readSize(said: readonly Token[], listening: Listening): Heard {
   const all = corrected(said);
   const open = listening.awaiting === QUESTION;
+  if (open && correctsMass(said, all, listening)) return null;
   const lengths = lengthsIn(all, { unit: listening.unit, question: QUESTION });
   const sides = lengths.map((each) => ({ ...each, dimension: dimensionOf(all, each) }));
   const mine = sides.filter((each) => isOfPiece(all, each, listening, open));
