@@ -1,0 +1,84 @@
+import type { Finish, JobSoFar } from '../../core/job.ts';
+import type { Listening } from '../reading.ts';
+import { type Found, fact, facts, nothing, settled } from './found.ts';
+import { lengthOf, type Outline, without } from './outline.ts';
+
+type Kind = Exclude<Finish['kind'], 'unknown'>;
+
+const KINDS: [Kind, string][] = [
+  ['tile', 'tiles?|tiled|tiling|splashback|backsplash'],
+  ['render', 'rendered|render|stucco|parge|bagged|cement finish'],
+  ['plaster', 'hard plaster|wet plaster|lime plaster|white set|set plaster|plastered|plaster|skimmed|skim'],
+  ['board', 'plasterboard|drywall|board'],
+  [
+    'bare',
+    'bare|just paint(?:ed)?|only paint(?:ed)?|paint(?:ed)?|no finish|no plaster|unplastered|fair ?-? ?faced?|face brick|exposed|nothing on it|wallpaper(?:ed)?|raw',
+  ],
+];
+
+const thick = (words: string): RegExp[] => [
+  new RegExp(
+    `(?:<(\\d+)>) ?(?:thick |of )*(?:coat of |layer of )?(?:sand and cement |cement |hard |wet |lime |gypsum )?(?:${words})\\b`,
+  ),
+  new RegExp(
+    `\\b(?:${words})\\b(?: (?:on it|on|finish|is|about|coat|,|;|\\(|=|of|thickness|roughly|say|maybe))* (?:<(\\d+)>)(?: thick)?(?! ?x)`,
+  ),
+];
+
+const value = (kind: Kind, thicknessMm?: NonNullable<Finish['thicknessMm']>): JobSoFar => ({
+  wall: { finish: thicknessMm === undefined ? { kind } : { kind, thicknessMm } },
+});
+
+const LENGTHS = { expected: 'the thickness of a finish', example: '12 mm plaster' };
+
+/** What is on the face, with its thickness when it stands beside it. */
+export function readFinish(outline: Outline, listening: Listening): Found {
+  const asked = listening.awaiting === 'wall.finish';
+  for (const [kind, words] of KINDS) {
+    if (kind === 'board' && !asked) continue;
+    const named = new RegExp(`\\b(?:${words})\\b`).exec(outline.text);
+    if (named === null) continue;
+    if (!asked && !belongsToWall(kind, outline.text)) continue;
+    for (const form of thick(words)) {
+      const match = form.exec(outline.text);
+      const length = match === null ? null : lengthOf(outline, match[1], 'wall.finish');
+      if (match === null || length === null) continue;
+      return settled(without(outline, match), 'wall.finish', length, (mm) => value(kind, mm), LENGTHS);
+    }
+    const only = asked ? /^[^<]*<(\d+)>[^<]*$/.exec(outline.text) : null;
+    const length = only === null ? null : lengthOf(outline, only[1], 'wall.finish');
+    if (only !== null && length !== null && kind !== 'bare') {
+      return settled(without(outline, only), 'wall.finish', length, (mm) => value(kind, mm), LENGTHS);
+    }
+    return facts(outline, fact('wall.finish', value(kind), outline.said));
+  }
+  return asked ? alone(outline) : nothing(outline);
+}
+
+/** Plaster, render and tiles are said of a wall of masonry; bare only when it is said of the face. */
+function belongsToWall(kind: Kind, text: string): boolean {
+  if (kind === 'bare')
+    return /\b(?:bare|exposed|unplastered|fair ?-? ?faced?|face|no plaster|painted) (?:brick|block|concrete|stone|masonry)(?:work)?s?\b/.test(
+      text,
+    );
+  if (/\blaths?\b/.test(text)) return false;
+  if (kind !== 'plaster') return true;
+  const alone = /^\W*(?:its |it is |a |the |just )*(?:wet |hard )?plaster(?:ed)? ?(?:wall|walls)?\W*$/.test(
+    text,
+  );
+  return (
+    !alone &&
+    /\b(?:brick|block|concrete|stone|masonry|on it|over|hard plaster|plastered|wet plaster|<\d+> (?:of |thick )?plaster|plaster <\d+>)/.test(
+      text,
+    )
+  );
+}
+
+function alone(outline: Outline): Found {
+  if (/^\W*(?:none|no|nope|nah|nothing|nil)\W*$/.test(outline.text))
+    return facts(outline, fact('wall.finish', value('bare'), outline.said));
+  if (/\b(?:brick|block)s? only\b|\bjust (?:the )?(?:brick|block|concrete|stone)s?\b/.test(outline.text)) {
+    return facts(outline, fact('wall.finish', value('bare'), outline.said));
+  }
+  return nothing(outline);
+}

@@ -1,0 +1,43 @@
+import { asks, type Found, fact, facts, nothing } from './found.ts';
+import { GATES, merged, NO_HAZARDS, picked } from './hazards.ts';
+import type { Outline } from './outline.ts';
+import { isNo, isNoneOfThese } from './yes-no.ts';
+
+const LABELS: Record<string, string> = {
+  bathroom: 'a bathroom',
+  shower: 'a shower or bath surround',
+  textured: 'a textured coating',
+  poor: 'crumbling, damp or cracked',
+  heritage: 'a listed building',
+  separating: 'a shared or fire wall',
+  lit: 'it needs mains',
+};
+
+const ALL_FINE =
+  /^\W*(?:its |it is |theyre |everythings? |all |the wall is |wall is |wall )*(?:all )?(?:fine|good|sound|clear|ok|okay|normal|dry|solid)(?: (?:as far as i know|i think|mate|wall|condition|here|there))*\W*$/;
+
+/** The one question for all gates: none of them, those picked out, or asked which. */
+export function answersHazards(outline: Outline, yes: boolean): Found {
+  const { words, said } = outline;
+  const held = picked(words);
+  if (held !== null) return facts(outline, fact('hazards', held.value, said, !held.only));
+  if (yes && !/^\W*(?:all )?(?:fine|good|ok|okay|all good|alright|all right)\W*$/.test(words)) {
+    return asks(outline, {
+      question: 'hazards',
+      text: 'Which of them?',
+      readings: GATES.flatMap((gate) => {
+        const label = LABELS[gate.name];
+        return label === undefined
+          ? []
+          : [{ label, fact: fact('hazards', merged([NO_HAZARDS, gate.holds]), said) }];
+      }),
+    });
+  }
+  const none =
+    yes ||
+    isNoneOfThese(words) ||
+    isNo(words) ||
+    ALL_FINE.test(words) ||
+    /\bnone of (?:these|those|them|that|the above)\b|\bnothing like that\b|\bno to all\b/.test(words);
+  return none ? facts(outline, fact('hazards', NO_HAZARDS, said)) : nothing(outline);
+}

@@ -1,0 +1,96 @@
+import type { Listening } from '../reading.ts';
+import { readAccessories } from './accessory.ts';
+import { readAcross } from './across.ts';
+import { readBelow } from './below.ts';
+import { readBoard } from './board.ts';
+import { readBuilding } from './building.ts';
+import { readCrew } from './crew.ts';
+import { readDatum } from './datum.ts';
+import { readDepth } from './depth.ts';
+import { readFinish } from './finish.ts';
+import { type Found, nothing, type Reader } from './found.ts';
+import { readGlass } from './glass.ts';
+import { readHazards } from './hazards.ts';
+import type { Outline } from './outline.ts';
+import { readPieceKind } from './piece-kind.ts';
+import { readProof } from './proof.ts';
+import { askedLength, hanging, mass, size } from './quantities.ts';
+import { readStuds } from './studs.ts';
+import { readUp } from './up.ts';
+import { readWall } from './wall.ts';
+import { readWallPair, readWallSize } from './wall-size.ts';
+
+/** Runs readers one after another; each sees only what the ones before it left. */
+export function inTurn(outline: Outline, listening: Listening, readers: readonly Reader[]): Found {
+  return readers.reduce<Found>((found, reader) => {
+    const one = reader(found.rest, listening);
+    return {
+      facts: [...found.facts, ...one.facts],
+      asks: [...found.asks, ...one.asks],
+      refused: [...found.refused, ...one.refused],
+      rest: one.rest,
+    };
+  }, nothing(outline));
+}
+
+const when =
+  (question: Listening['awaiting'], reader: Reader): Reader =>
+  (outline, listening) =>
+    listening.awaiting === question ? reader(outline, listening) : nothing(outline);
+
+const unless =
+  (questions: readonly Listening['awaiting'][], reader: Reader): Reader =>
+  (outline, listening) =>
+    questions.includes(listening.awaiting) ? nothing(outline) : reader(outline, listening);
+
+const inMasonry: Reader = (outline, listening) =>
+  listening.awaiting === 'wall.widthMm' ? readWallPair(outline) : nothing(outline);
+
+/** What needs words only; it reads the message without its masses, for "2 stone" is no wall. */
+const WORDS: readonly Reader[] = [
+  readWall,
+  readPieceKind,
+  readGlass,
+  readBelow,
+  unless(['hazards'], readHazards),
+  readBuilding,
+  readCrew,
+];
+
+/** The open question has first claim on bare figures; then what names itself; then the rest. */
+const FIGURES: readonly Reader[] = [
+  when('wall.accessories', readAccessories),
+  when('piece.hanging', hanging),
+  when('piece.size', size),
+  when('wall.studs', readStuds),
+  when('wall.finish', readFinish),
+  when('place.across', readAcross),
+  readDatum,
+  unless(['piece.hanging'], readUp),
+  unless(['place.across', 'piece.hanging'], readAcross),
+  unless(['wall.accessories'], readAccessories),
+  unless(['wall.studs'], readStuds),
+  readBoard,
+  unless(['wall.finish'], readFinish),
+  inMasonry,
+  readWallSize,
+  readDepth,
+  unless(['piece.size'], size),
+  unless(['piece.hanging'], hanging),
+  askedLength,
+];
+
+/** Every fact of a message, for the open question and for any other. */
+export function readAll(outline: Outline, listening: Listening): Found {
+  const proof = readProof(outline, listening);
+  if (proof.facts.length + proof.refused.length > 0) return proof;
+  const weighed = mass(outline, listening);
+  const words = inTurn(weighed.rest, listening, WORDS);
+  const figures = inTurn(weighed.rest, listening, FIGURES);
+  return {
+    facts: [...weighed.facts, ...words.facts, ...figures.facts],
+    asks: [...weighed.asks, ...words.asks, ...figures.asks],
+    refused: [...weighed.refused, ...words.refused, ...figures.refused],
+    rest: figures.rest,
+  };
+}

@@ -1,0 +1,50 @@
+import type { JobSoFar } from '../../core/job.ts';
+import type { Millimetres } from '../../core/quantity.ts';
+import type { Listening } from '../reading.ts';
+import { type Found, fact, facts, nothing } from './found.ts';
+import { lengthOf, type Outline, without } from './outline.ts';
+
+type Studs = Exclude<NonNullable<NonNullable<JobSoFar['wall']>['studs']>, 'unknown'>;
+
+const CENTRES =
+  '(?:on centres?|on centre|centres?|oc|o ?/? ?c|crs|ctrs?|c ?/ ?c|apart|spacing|spaced|between (?:the )?studs|centre to centre|to centre)';
+const SPACING = [
+  new RegExp(`<(\\d+)> ?${CENTRES}\\b`),
+  /\b(?:studs?|joists?|uprights?|centres|spacing|spaced)(?: (?:are|is|at|every|spaced|spacing|about|of|each|=|:|,))* <(\d+)>(?! ?(?:from|in from|wide|off|x|thick|away|deep|to))/,
+  /\bevery <(\d+)>/,
+];
+const FIRST = [
+  /\bfirst(?: (?:one|stud|is|at|its|it|about|the|centre|in))* <(\d+)>(?: (?:in )?from (?:the )?(?:left|l)(?: (?:end|hand|corner|side|wall))*)?/,
+  /\b(?:starts?|starting|beginning)(?: (?:at|from|about))* <(\d+)>(?: (?:in )?from (?:the )?left(?: (?:end|corner))?)?/,
+  /\bone(?: (?:is|at))* <(\d+)>(?: in)? from (?:the )?left(?: (?:end|corner))?/,
+];
+const WIDTH = [/\bstuds?(?: (?:are|is|,|about))* <(\d+)> wide\b/, /<(\d+)> wide studs?\b/];
+
+/** Where the studs are: spacing, the first from the left end, their width. */
+export function readStuds(outline: Outline, listening: Listening): Found {
+  const asked = listening.awaiting === 'wall.studs';
+  const cue = /\b(?:stud|studs|on centres?|oc|o c|joists?|uprights?)\b/.test(outline.text);
+  if (!asked && !cue) return nothing(outline);
+  const studs: Studs = {};
+  let rest = outline;
+  const take = (forms: readonly RegExp[], set: (mm: Millimetres) => void) => {
+    for (const form of forms) {
+      const match = form.exec(rest.text);
+      const length = match === null ? null : lengthOf(rest, match[1], 'wall.studs');
+      if (match === null || length?.readings.length !== 1 || length.negative) continue;
+      set(length.valueMm);
+      const figure = { index: match.index + match[0].indexOf('<'), 0: /<\d+>.*$/.exec(match[0])?.[0] ?? '' };
+      rest = without(rest, figure);
+      return;
+    }
+  };
+  take(FIRST, (mm) => (studs.firstMm = mm));
+  take(WIDTH, (mm) => (studs.widthMm = mm));
+  take(SPACING, (mm) => (studs.spacingMm = mm));
+  if (asked && studs.spacingMm === undefined) take([/^[^<]*<(\d+)>[^<]*$/], (mm) => (studs.spacingMm = mm));
+  if (Object.keys(studs).length === 0) return nothing(outline);
+  const read = fact('wall.studs', { wall: { studs } }, outline.said);
+  const partial =
+    asked && studs.firstMm === undefined ? { partial: 'where the first stud is from the left end' } : {};
+  return facts(rest, { ...read, ...partial });
+}

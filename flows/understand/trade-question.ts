@@ -1,0 +1,50 @@
+/** Begins as a question does. A list of the trade's own 120 (trade.md, part 8) was read for the forms. */
+const ASKS =
+  /^\W*(?:(?:hey|hi|mate|ok|so|and|but|um|quick (?:one|question)|question|just wondering|i was wondering|wondering|btw|by the way|tell me|do you know|any idea|another (?:one|question)|before (?:that|we go on)|first)\W+)*(?:(?:what(?:'?s|s)?|wot|wat|which|how(?:'?s)?(?! about)|where(?:'?s|s)?|when|who(?:'?s)?)\b|(?:can|could|should|shall|will|would|may|must|do|does|did|am|won'?t|can'?t|isn'?t|is|are) (?:i|you|u|we|it|they|he|she|this|that|there|these|those|the|my|a|an|one|two|any|some|someone|sticky|screws?|plugs?|anchors?|board)\b|(?:has|have) (?:you|it got|anyone|i|we)\b)/;
+
+/** Trouble at the wall, said as a statement. */
+const TROUBLE = [
+  /\bplugs?\b.{0,20}\b(?:spins?|spinning|turns|sticks? out|won'?t go in|came out|pulls? out|loose|keeps turning)\b/,
+  /\bscrew\b.{0,20}\b(?:snapped|broke|won'?t (?:go|bite|tighten)|spins|stripped|sheared)\b/,
+  /\bhole'?s? (?:is |are |came out )?(?:too (?:big|deep|shallow|small)|in the wrong place)\b/,
+  /\b(?:i|we|just|it)?'?(?:ve)? ?hit (?:a |the |some )?(?:metal|wire|cable|pipe|reo|rebar|steel|water|void|something)\b/,
+  /\bbit(?:'s| has| is)? (?:gone blue|wanders|wandered|wandering|stuck|skates|smoking|burnt|blunt)\b/,
+  /\b(?:smell|smells of) (?:of )?gas\b|\bsmoke\b.*\bdrill/,
+  /\b(?:detector|scanner) (?:is |says |shows )?(?:quiet|nothing|beeps|clear)\b/,
+  /\bdust (?:is|turns?|turned|went|goes|comes out|came out)\b/,
+  /\bwrong place by\b|\bkeeps going crooked\b|\bit leans (?:forward|out)\b|\bhangs crooked\b/,
+  /\bpilot hole for\b|\breadings? \d.*\bkn\b|^\W*\d+\s*\/\s*\d+ masonry in mm\b|^\W*#?\d+ (?:gauge|g) in (?:mm|inch|inches)\b/,
+  /\b(?:hammer or no hammer|one hook or two|plug or screw|pan head or countersunk)\b/,
+];
+
+/** Questions about what the assistant wants, not about the trade. */
+const ABOUT_THE_ASKING = /\b(?:do you (?:need|want|mean)|you asking|should i (?:tell|give) you)\b/;
+
+/** Announces the job itself in question form: "can you help me hang a 24 kg mirror". */
+const A_REQUEST =
+  /^\W*(?:(?:hi|hey|hello|so)\W+)*(?:can|could|would|will) (?:you|u|someone|anyone|ya) (?:please |pls )?(?:help|tell|work out|give|show|plan|do)\b/;
+
+/** True when a message asks something of the trade rather than answers. */
+export function isTradeQuestion(text: string): boolean {
+  const low = text.toLowerCase();
+  if (TROUBLE.some((form) => form.test(low))) return true;
+  if (A_REQUEST.test(low) || ABOUT_THE_ASKING.test(low)) return false;
+  if (ASKS.test(low)) return low.trim().split(/\s+/).length > 2;
+  return (
+    /\?\s*$/.test(low) &&
+    /\b(?:what|which|how|can i|could i|should i|is it|is that|ok to|safe to|do i|does it|will it|would it)\b/.test(
+      low,
+    )
+  );
+}
+
+/** True for "is it safe", "can I hang a 24 kg mirror …": a question that may carry a whole job. */
+export function isRequest(text: string): boolean {
+  const low = text.toLowerCase();
+  return (
+    A_REQUEST.test(low) ||
+    /^\W*(?:can|could|how (?:do|can|should|would)|what'?s the best way) (?:i|we|to)\b.{0,20}\b(?:hang|put up|mount|fix)\b/.test(
+      low,
+    )
+  );
+}

@@ -1,0 +1,135 @@
+import type { AskBack, Fact, Intent, Listening, Reading, Understand } from '../reading.ts';
+import { namesAnother, readsBackMarks } from './after-plan.ts';
+import { corrected } from './correction.ts';
+import { unitSpoken } from './display-unit.ts';
+import { saysNotKnown } from './dont-know.ts';
+import { notAnAnswer } from './expected.ts';
+import type { Found } from './found.ts';
+import { answersHazards } from './hazards-answer.ts';
+import { isHostile } from './hostile.ts';
+import { steering } from './intent.ts';
+import { pickOffered } from './offered.ts';
+import { type Outline, outlineOf } from './outline.ts';
+import { readAll } from './readers.ts';
+import { correctedQuestion, isCorrection } from './replacing.ts';
+import { respell } from './spelling.ts';
+import { tokens } from './token.ts';
+import { isRequest, isTradeQuestion } from './trade-question.ts';
+import { askedAbout, asksWhy } from './why.ts';
+import { isNo, isNoneOfThese, isYes, leading } from './yes-no.ts';
+import { yesNoAnswer } from './yes-no-question.ts';
+
+export { factForChoice } from './choice.ts';
+
+const EMPTY: Reading = { intent: 'not-understood', facts: [], refused: [], asks: [], correction: false };
+
+/** Facts that a question such as "can you hang a 24 kg mirror on brick?" must carry to be taken for an answer. */
+const FACTS_OF_A_JOB = 2;
+
+/**
+ * Reads a message: what it steers, asks or answers. The open question has first claim on bare figures; every
+ * other fact is read from its own words. Pure; never throws.
+ */
+export const understand: Understand = (said, listening) => {
+  if (isHostile(said)) return EMPTY;
+  const { text, guessed } = respell(said);
+  const words = text.replace(/(?<=\p{L})'(?=\p{L})/gu, '');
+  const picked = listening.offered === undefined ? null : pickOffered(words, listening.offered);
+  if (picked !== null && 'fact' in picked)
+    return { ...EMPTY, intent: 'answer', facts: [{ ...picked.fact, said }] };
+  if (picked !== null) return { ...EMPTY, intent: 'answer', asks: [picked.narrowed] };
+  const steers = steering(text);
+  if (steers !== null) return { ...EMPTY, intent: steers };
+  if (asksWhy(text)) return why(text);
+  const all = corrected(tokens(words));
+  const outline = outlineOf(all, { words, said, unit: listening.unit, guessed: guessed.size > 0 });
+  if (readsBackMarks(outline.text, listening)) return { ...EMPTY, intent: 'self-check' };
+  const short = shortAnswer(outline, text, listening);
+  if (short !== null) return short;
+  const found = heard(outline, listening);
+  if (isTradeQuestion(text) && !(isRequest(text) && found.facts.length >= FACTS_OF_A_JOB)) {
+    return { ...EMPTY, intent: 'trade-question' };
+  }
+  return withUnit(answer(found, outline, text, listening), outline, listening);
+};
+
+function why(text: string): Reading {
+  const about = askedAbout(text);
+  return about === undefined ? { ...EMPTY, intent: 'why' } : { ...EMPTY, intent: 'why', about };
+}
+
+/** Yes, no, or none of these, and nothing else. */
+function shortAnswer(outline: Outline, text: string, listening: Listening): Reading | null {
+  const { awaiting } = listening;
+  const none = isNoneOfThese(text);
+  const yes = isYes(text);
+  const no = isNo(text) || none;
+  if (!yes && !no) return null;
+  const intent: Intent = yes ? 'yes' : none && !isNo(text) ? 'none-of-these' : 'no';
+  if (awaiting === null || awaiting === 'confirm' || awaiting === 'acknowledge') return { ...EMPTY, intent };
+  const read = awaiting === 'hazards' ? answersHazards(outline, yes) : readAll(outline, listening);
+  const own = read.facts.filter((fact) => fact.question === awaiting);
+  const given = own.length > 0 ? own : yesNoAnswer(awaiting, yes ? 'yes' : 'no', outline.said);
+  const asks = read.asks.filter((ask) => ask.question === awaiting);
+  return {
+    ...EMPTY,
+    intent: intent === 'none-of-these' ? intent : given.length > 0 ? 'answer' : intent,
+    facts: given,
+    asks,
+  };
+}
+
+/** A bare figure in a correction is about what was answered last, or what it names; else about the open question. */
+function heard(outline: Outline, listening: Listening): Found {
+  const { awaiting } = listening;
+  if (awaiting === 'hazards') {
+    const gates = answersHazards(outline, false);
+    if (gates.facts.length > 0) return gates;
+  }
+  const figures = outline.text.match(/<\d+>/g)?.length ?? 0;
+  const replaced = figures === 1 ? correctedQuestion(outline.words, listening) : null;
+  if (replaced !== null && replaced !== awaiting) {
+    const found = readAll(outline, { ...listening, awaiting: replaced, lastAnswered: null });
+    if (found.facts.some((fact) => fact.question === replaced)) return found;
+  }
+  return readAll(outline, { ...listening, lastAnswered: null });
+}
+
+function answer(found: Found, outline: Outline, text: string, listening: Listening): Reading {
+  const { awaiting } = listening;
+  const facts = once(found.facts);
+  const correction = isCorrection(outline.words, [...facts, ...found.asks.map(asFact)], listening);
+  if (namesAnother(outline.text, facts, listening)) return { ...EMPTY, intent: 'new-piece', facts };
+  const asks = found.asks.filter(
+    (ask) => !facts.some((fact) => fact.question === ask.question && fact.partial === undefined),
+  );
+  const own =
+    facts.some((fact) => fact.question === awaiting) || asks.some((ask) => ask.question === awaiting);
+  const unknown = saysNotKnown(text);
+  const refused = own || unknown ? [] : found.refused;
+  if (unknown && awaiting !== null && !own) return { ...EMPTY, intent: 'dont-know', facts, asks, correction };
+  if (facts.length + asks.length + refused.length > 0)
+    return { ...EMPTY, intent: 'answer', facts, asks, refused, correction };
+  if (unknown) return { ...EMPTY, intent: 'dont-know' };
+  if (awaiting === null) return EMPTY;
+  const begins = leading(text);
+  const given = begins === null ? [] : yesNoAnswer(awaiting, begins, outline.said);
+  if (given.length > 0)
+    return { ...EMPTY, intent: 'answer', facts: given.map((fact) => ({ ...fact, inferred: true })) };
+  const refusal = notAnAnswer(awaiting);
+  return refusal === null ? EMPTY : { ...EMPTY, refused: [refusal] };
+}
+
+const asFact = (ask: AskBack): Fact => ({ question: ask.question, value: {}, said: '' });
+
+/** One fact a question: the later reading of a message stands. */
+function once(facts: readonly Fact[]): Fact[] {
+  return facts.filter((fact, at) => !facts.slice(at + 1).some((later) => later.question === fact.question));
+}
+
+function withUnit(reading: Reading, outline: Outline, listening: Listening): Reading {
+  const unit = unitSpoken(outline.tokens, listening);
+  return unit === undefined || reading.facts.length + reading.asks.length === 0
+    ? reading
+    : { ...reading, unit };
+}
