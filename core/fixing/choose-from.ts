@@ -16,11 +16,15 @@ export function pick(walk: readonly (Candidate | Unusable)[]): Picked {
   const rejected: Rejected[] = [];
   const alternatives: Alternative[] = [];
   let chosen: Candidate | null = null;
-  const last = '';
+  let last = '';
   for (const each of walk) {
     if (!each.ok) {
-      if (chosen === null)
+      // A row that differs from the one before only in its gauge fails for the same reason: said once.
+      const reason = `${each.fastener} ${each.because}`;
+      if (chosen === null && reason !== last) {
         rejected.push({ fastener: each.fastener, because: `${each.name}: ${each.because}.` });
+      }
+      last = reason;
     } else if (!(each.worst.utilisation <= 1)) {
       if (chosen === null)
         rejected.push({ fastener: each.fastener, because: `${each.name}: ${tooMuch(each)}.` });

@@ -6,7 +6,8 @@ import { coneCharacteristic, GAMMA_MC, LEAST_DEPTH, UNKNOWN_CONCRETE } from './c
 import { type FittedHole, fitHole } from './fit-hole.ts';
 import type { Place } from './fixing-place.ts';
 import { type HoldingCap, practiceCap } from './holding-cap.ts';
-import { outwardPull, pryingPull, worstOfRow } from './outward-pull.ts';
+import { outwardPull } from './outward-pull.ts';
+import { pryingPull, worstOfRow } from './prying.ts';
 import { bendingResistance, shankStrength, steelBasis } from './shank-strength.ts';
 import { BATTEN } from './stand-off.ts';
 import { GAMMA_G } from './steel.ts';

@@ -1,0 +1,146 @@
+import type { Job } from '../job.ts';
+import type { SetOut } from '../layout/set-out.ts';
+import type { Fastener, Fixing } from '../plan-shape.ts';
+import { type Millimetres, mm } from '../quantity.ts';
+import { sourced } from '../sources.ts';
+import { loadOf } from './actions.ts';
+import type { Candidate } from './candidate.ts';
+import { finishOf } from './finish.ts';
+import { provenOf } from './holding-cap.ts';
+import { HOLE_BEYOND } from './hole.ts';
+import { GAUGES, nominalOf } from './screw-sizes.ts';
+import { standOffOf } from './stand-off.ts';
+import { walkedOf } from './walk-candidates.ts';
+import { walkOf } from './walks.ts';
+
+type Partly<T> = { [K in keyof T]?: T[K] | undefined };
+
+/** What the person has in the hand: any part of a fixing. */
+export type InHand = {
+  fastener?: Fastener | undefined;
+  bit?: Partly<Fixing['bit']> | undefined;
+  plug?: Partly<NonNullable<Fixing['plug']>> | undefined;
+  screw?: Partly<NonNullable<Fixing['screw']>> | undefined;
+};
+
+export type HandVerdict = { holds: boolean; utilisation: number | null; text: string };
+
+/**
+ * Whether the fixing in the hand will hold this piece here: the row of the wall's walk it is nearest to,
+ * with the lengths it really has. `utilisation` null where nothing here has a value for it. Throws never.
+ */
+export function holds(job: Job, setOut: SetOut, inHand: InHand): HandVerdict {
+  const load = loadOf(job, setOut);
+  const walked = walkedOf(job, setOut, load, provenOf(job).cap);
+  if (walked === null) return unknown('This wall is not worked out yet, so I can’t say that it holds.');
+  const fits = walked.walk
+    .filter((each): each is Candidate => each.ok)
+    .filter((each) => matches(each, inHand));
+  const [first] = fits;
+  if (!first)
+    return unknown(
+      'I have no value for that fixing in this wall, so I can’t say that it holds. Use the one in the plan.',
+    );
+  // Nothing said of the screw: the thinnest it may be decides.
+  const worst = fits.reduce(
+    (one, other) => (other.worst.utilisation > one.worst.utilisation ? other : one),
+    first,
+  );
+  const utilisation = worst.worst.utilisation;
+  const wrong = walkOf(job.wall) ? lengthsWrong(job, inHand) : [];
+  if (utilisation > 1) {
+    return {
+      holds: false,
+      utilisation,
+      text: `That does not hold: ${worst.name} would carry ${Math.round(utilisation * 100)} % of what it may bear.`,
+    };
+  }
+  if (wrong.length > 0) return { holds: false, utilisation, text: `Not as it is. ${wrong.join(' ')}` };
+  return {
+    holds: true,
+    utilisation,
+    text: `The fixing in your hand will do: ${Math.round(utilisation * 100)} % of what it may bear.`,
+  };
+}
+
+const unknown = (text: string): HandVerdict => ({ holds: false, utilisation: null, text });
+
+function matches(candidate: Candidate, { fastener, plug, screw, bit }: InHand): boolean {
+  const fixing = candidate.fixing();
+  if (fastener !== undefined && fastener !== fixing.fastener) return false;
+  if (plug?.diameterMm !== undefined && !same(plug.diameterMm, fixing.plug?.diameterMm)) return false;
+  // A shorter plug than a cap was declared for has no value here.
+  if (plug?.lengthMm !== undefined && fixing.plug && plug.lengthMm < fixing.plug.lengthMm) return false;
+  if (
+    plug === undefined &&
+    fastener === undefined &&
+    bit?.diameterMm !== undefined &&
+    !same(bit.diameterMm, fixing.bit.diameterMm)
+  ) {
+    return false;
+  }
+  const gauge = gaugeOf(screw);
+  if (gauge !== undefined && fixing.screw?.gauge !== gauge) return false;
+  return (
+    gauge !== undefined || screw?.diameterMm === undefined || same(screw.diameterMm, fixing.screw?.diameterMm)
+  );
+}
+
+const same = (one: number, other: number | undefined): boolean =>
+  other !== undefined && Math.abs(one - other) < GAUGE_TAPE.value.sameMm;
+
+/** The gauge of a screw: as said, else the thickest that is no thicker than it was measured. */
+function gaugeOf(screw: InHand['screw']): number | undefined {
+  if (screw?.gauge !== undefined) return screw.gauge;
+  const diameter = screw?.diameterMm;
+  if (diameter === undefined) return undefined;
+  return GAUGES.findLast(
+    (gauge) =>
+      nominalOf(gauge).nominalMm <= diameter + GAUGE_TAPE.value.offMm &&
+      nominalOf(gauge).nominalMm > diameter - GAUGE_TAPE.value.bandMm,
+  );
+}
+
+/** A metric screw sold for a gauge is up to this much off it: 6.0 for 14 gauge, 5.0 for 10. */
+const GAUGE_TAPE = sourced(
+  { offMm: 0.2, bandMm: 1, sameMm: 0.5 },
+  'common-practice',
+  'gauges sold as metric',
+  'common-practice',
+);
+
+/** Lengths that do not add up in masonry: C-WL-2, a hole too shallow, a screw too short or one that bottoms. */
+function lengthsWrong(job: Job, { bit, plug, screw }: InHand): string[] {
+  const finish = finishOf(job.wall).thicknessMm;
+  const { standOffMm } = standOffOf(job.piece.hanging);
+  const wrong: string[] = [];
+  const depth = bit?.depthMm;
+  const plugged = plug?.lengthMm;
+  const { screwMm } = HOLE_BEYOND.value;
+  if (depth !== undefined && plugged !== undefined && depth < finish + plugged) {
+    wrong.push(
+      `Part of that plug sits in plaster, which holds nothing. Go deeper, to ${whole(mm(finish + plugged + HOLE_BEYOND.value.plugMm))} mm, or use a longer plug.`,
+    );
+  }
+  if (
+    screw?.lengthMm !== undefined &&
+    plugged !== undefined &&
+    screw.lengthMm < standOffMm + finish + plugged
+  ) {
+    wrong.push(
+      `The screw is too short to fill the plug: ${whole(mm(standOffMm + finish + plugged))} mm or longer.`,
+    );
+  }
+  if (
+    screw?.lengthMm !== undefined &&
+    depth !== undefined &&
+    screw.lengthMm - standOffMm + screwMm > depth + screwMm
+  ) {
+    wrong.push(
+      `The screw bottoms in a hole of ${whole(depth)} mm and spins the plug: drill to ${whole(mm(screw.lengthMm - standOffMm + screwMm))}.`,
+    );
+  }
+  return wrong;
+}
+
+const whole = (value: Millimetres): number => Math.round(value);
