@@ -21,6 +21,9 @@ type Pass = {
 
 const SQLITE_BUSY = 5;
 
+/** 16 MB: a page written again within one log is copied to the file once. A quarter more turns a second than SQLite's 1,000. */
+const CHECKPOINT_PAGES = 4_000;
+
 const isBusy = (error: unknown): boolean =>
   error instanceof Error && 'errcode' in error && error.errcode === SQLITE_BUSY;
 
@@ -29,6 +32,7 @@ const openDatabase = (file: string): DatabaseSync => {
   try {
     // EXCLUSIVE before WAL: no shared-memory file, and no second writer for as long as this process lives.
     db.exec('PRAGMA locking_mode = EXCLUSIVE; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL');
+    db.exec(`PRAGMA wal_autocheckpoint = ${CHECKPOINT_PAGES}`);
     db.exec('BEGIN IMMEDIATE; COMMIT');
   } catch (error) {
     db.close();
@@ -70,7 +74,7 @@ export const openNodeStore = (file: string, lost: () => void): NodeStore => {
     clearImmediate(ending.soon);
     try {
       if (!db.isTransaction) throw ending.broken ?? new Error('the transaction is gone');
-      db.exec('COMMIT');
+      prepare('COMMIT').run();
       ending.resolve();
     } catch (cause) {
       if (db.isTransaction) db.exec('ROLLBACK');
@@ -91,7 +95,7 @@ export const openNodeStore = (file: string, lost: () => void): NodeStore => {
 
   const join = (): Pass => {
     if (!pass) {
-      db.exec('BEGIN IMMEDIATE');
+      prepare('BEGIN IMMEDIATE').run();
       pass = newPass(setImmediate(commitSoon));
     } else if (!db.isTransaction)
       throw new LedgerError('The ledger could not be written; nothing changed.', { cause: pass.broken });
@@ -106,10 +110,10 @@ export const openNodeStore = (file: string, lost: () => void): NodeStore => {
     },
     transaction: (fn) => {
       const joined = join();
-      db.exec('SAVEPOINT turn');
+      prepare('SAVEPOINT turn').run();
       try {
         const result = refusePromise(fn());
-        db.exec('RELEASE turn');
+        prepare('RELEASE turn').run();
         return result;
       } catch (error) {
         // A full disk makes SQLite roll back the whole transaction, the turns before this one included.

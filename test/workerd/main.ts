@@ -1,6 +1,6 @@
 import { DurableObject } from 'cloudflare:workers';
 
+export { CrewObject, default } from '../../src/worker.ts';
+
 /** A Durable Object with nothing in it, whose storage the tests borrow. */
 export class LedgerObject extends DurableObject<unknown> {}
-
-export default { fetch: () => new Response(null, { status: 404 }) };
