@@ -9,6 +9,7 @@ import {
 } from './asbestos-lines.ts';
 import { baseKind } from './base-kinds.ts';
 import type { Facts } from './facts.ts';
+import { once } from './once.ts';
 import type { Rule } from './rule.ts';
 
 const CLEARS =
@@ -30,7 +31,7 @@ const worst = (found: readonly (AsbestosFinding | null)[]): AsbestosFinding | nu
   found.reduce((a, b) => (a === null || (b !== null && RANK[b.severity] > RANK[a.severity]) ? b : a), null);
 
 /** While the country is not asked yet, only what stops in every country is certain: the mildest of all. */
-function findingOf(facts: Facts): AsbestosFinding | null {
+const findingOf = once((facts): AsbestosFinding | null => {
   const country = facts.heard(facts.job.building?.country);
   const year = facts.heard(facts.job.building?.yearBuilt);
   if (year === 'not-asked') return null;
@@ -45,6 +46,11 @@ function findingOf(facts: Facts): AsbestosFinding | null {
   if (country !== 'not-asked') return inCountry(country);
   const everywhere = (Object.keys(ASBESTOS_LINES) as Country[]).map(inCountry);
   return everywhere.every((each) => each?.severity === 'stop') ? { id: 'C-AB-1', severity: 'stop' } : null;
+});
+
+/** True when no hole may be made at all until a laboratory has spoken. */
+export function asbestosStops(facts: Facts): boolean {
+  return findingOf(facts)?.severity === 'stop';
 }
 
 const is =

@@ -1,6 +1,7 @@
 import type { Severity } from '../plan-shape.ts';
 import { kg } from '../quantity.ts';
 import { sourced } from '../sources.ts';
+import { asbestosStops } from './asbestos.ts';
 import { baseKind } from './base-kinds.ts';
 import type { Facts } from './facts.ts';
 import { from, type Rule } from './rule.ts';
@@ -47,6 +48,13 @@ const mayBeProtected = (facts: Facts): boolean => {
 };
 
 const tooHeavy = ({ massKg }: Facts): boolean => massKg !== null && massKg > DESIGNED.value;
+/** Said only where a fastener is the question: no rating clears a suspect sheet or a wall nobody can name. */
+const nothingHolds = (facts: Facts): boolean =>
+  facts.fixing?.ok === false &&
+  !tooHeavy(facts) &&
+  !asbestosStops(facts) &&
+  facts.heard(facts.job.wall?.baseMaterial) !== 'unknown';
+
 const isPublic = ({ job }: Facts): boolean => job.building?.kind === 'public';
 
 /** Gates: what has to be right before anyone drills, whatever the fixing. */
@@ -102,7 +110,7 @@ export const gatesRules: readonly Rule[] = [
   {
     id: 'C-GT-9',
     severity: 'stop',
-    applies: ({ fixing }) => fixing?.ok === false,
+    applies: nothingHolds,
     text: ({ fixing }) => (fixing?.ok === false ? fixing.because : ''),
     clears: ({ fixing }) => (fixing?.ok === false ? fixing.clears : ''),
     basis: from(DESIGNED),

@@ -44,7 +44,9 @@ export const RULES: readonly Rule[] = [
 export const standingCautions =
   'Scan before drilling and switch off the circuits in this wall; glasses on; keep the dust down at the hole; lift with enough hands; local codes and licensed trades decide where they apply.';
 
-const isStop = (rule: Rule): boolean => rule.severity === 'stop';
+const STOPS = RULES.filter((rule) => rule.severity === 'stop');
+const OTHERS = RULES.filter((rule) => rule.severity !== 'stop');
+const NOT_DRILLING = OTHERS.filter((rule) => !rule.whileDrilling);
 
 const FITS = basisOf(sourced(0, 'statics', 'what does not fit, by arithmetic', 'derived'));
 const FOUND = basisOf(sourced(0, 'our-choice', 'a finding on the fixing; severity is ours', 'our-choice'));
@@ -52,8 +54,8 @@ const FOUND = basisOf(sourced(0, 'our-choice', 'a finding on the fixing; severit
 /** Every caution of a whole job, stops first, then warns, then notes; each id once, at its worst. Never throws. */
 export function cautionsOf(context: Context): Caution[] {
   const facts = factsOf(context);
-  const stops = [...notFitting(context), ...applied(RULES.filter(isStop), facts)];
-  const others = RULES.filter((rule) => !isStop(rule) && !(rule.whileDrilling && stops.length > 0));
+  const stops = [...notFitting(context), ...applied(STOPS, facts)];
+  const others = stops.length > 0 ? NOT_DRILLING : OTHERS;
   const own = [...stops, ...applied(others, facts)];
   return ordered([...own, ...findings(context, own)]);
 }
@@ -64,7 +66,7 @@ export function cautionsOf(context: Context): Caution[] {
  */
 export function stopsSoFar(job: JobSoFar): Caution[] {
   const facts: Facts = factsSoFar(job);
-  return ordered(applied(RULES.filter(isStop), facts));
+  return ordered(applied(STOPS, facts));
 }
 
 function notFitting({ setOut }: Context): Caution[] {

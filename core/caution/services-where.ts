@@ -8,21 +8,20 @@ import { zonesOf } from '../wall/zones.ts';
 import { drills } from './base-kinds.ts';
 import type { Facts } from './facts.ts';
 import { holesOf, radiusOf } from './holes.ts';
+import { once } from './once.ts';
 
 /** A hole and a zone it is in or near. */
 export type Near = Clearance & { readonly hole: Hole };
 
 const LOW_CEILING = sourced(mm(2400), 'our-choice', 'ceiling where none was measured', 'our-choice');
 
-function zonesFor({ job }: Facts): Zone[] {
+const zonesFor = once(({ job }): Zone[] => {
   const { widthMm } = job.wall ?? {};
   return widthMm === undefined ? [] : zonesOf({ ...job.wall, widthMm }, job.building?.country);
-}
+});
 
 /** What is hung without drilling meets no cable. */
-function pointsOf(facts: Facts): Hole[] {
-  return drills(facts) ? holesOf(facts) : [];
-}
+const pointsOf = once((facts): Hole[] => (drills(facts) ? holesOf(facts) : []));
 
 function near(facts: Facts, service: Zone['service'], reach: 'inside' | 'tight'): Near[] {
   const zones = zonesFor(facts).filter((zone) => zone.service === service);
@@ -34,19 +33,19 @@ function near(facts: Facts, service: Zone['service'], reach: 'inside' | 'tight')
 }
 
 /** Marks inside a cable's zone, each with its nearest. */
-export const inCable = (facts: Facts): Near[] => near(facts, 'electric', 'inside');
+export const inCable = once((facts) => near(facts, 'electric', 'inside'));
 /** Marks within a plumbing strip. */
-export const inPlumbing = (facts: Facts): Near[] => near(facts, 'plumbing', 'inside');
+export const inPlumbing = once((facts) => near(facts, 'plumbing', 'inside'));
 
 /** Marks within a margin, those already stopped left out. */
-export function cableTight(facts: Facts): Near[] {
+export const cableTight = once((facts): Near[] => {
   const stopped = new Set([...inCable(facts), ...inPlumbing(facts)].map(({ hole }) => hole.id));
   const both = [...near(facts, 'electric', 'tight'), ...near(facts, 'plumbing', 'tight')];
   return both.filter(({ hole }) => !stopped.has(hole.id));
-}
+});
 
 /** Zones that no mark could be held against, since the height of the mark or of the ceiling is not known. */
-export function heightless(facts: Facts): { zone: Zone; below: Millimetres }[] {
+export const heightless = once((facts): { zone: Zone; below: Millimetres }[] => {
   const holes = pointsOf(facts);
   if (holes.length === 0) return [];
   const margin = marginOf(facts.job.building?.country);
@@ -58,7 +57,7 @@ export function heightless(facts: Facts): { zone: Zone; below: Millimetres }[] {
         : holes.some((hole) => mayBeInBand(hole, zone, margin)),
     )
     .map((zone) => ({ zone, below: facts.job.wall?.heightMm ?? LOW_CEILING.value }));
-}
+});
 
 /** With no ceiling height, only a mark that a low ceiling would put in the band is worth a word. */
 function mayBeInBand(hole: Hole, zone: Zone, margin: Millimetres): boolean {
@@ -112,7 +111,7 @@ export function standingUnread(zones: readonly { zone: Zone; below: Millimetres 
 }
 
 /** Which way and how far the whole piece has to go, or that no move serves. */
-export function moveText(facts: Facts): string {
+export const moveText = once((facts): string => {
   const zones = zonesFor(facts).filter((zone) => zone.firm);
   const holes = pointsOf(facts);
   const { leftMm, rightMm, bottomMm, topMm } = facts.onWall;
@@ -140,4 +139,4 @@ export function moveText(facts: Facts): string {
     return `No move sideways clears it. ${upright.byMm < 0 ? 'Lower' : 'Raise'} the whole piece at least ${Math.abs(upright.byMm)} mm: that ${clear(upright.margin)}.`;
   }
   return 'No move along this wall clears it: choose another wall, or a picture rail that needs no hole.';
-}
+});
