@@ -4,9 +4,9 @@ import type { PlacedHanger } from '../piece/hangers.ts';
 import type { Assumption } from '../plan-shape.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import type { Bearing, Bearings } from './bearings.ts';
+import { cordAdvice } from './cord-advice.ts';
 import { lengthText } from './length-text.ts';
 import type { DoesNotFit } from './set-out.ts';
-import { NOISE, TAPE_READING } from './tolerance.ts';
 import { doesNotFit } from './why-not.ts';
 
 type Cord = Extract<Hanging, { by: 'cord' }>;
@@ -47,7 +47,7 @@ export function cordBearings(cord: Cord, rings: readonly PlacedHanger[]): Bearin
     bearings: hooksApart > 0 ? [at(-1), at(1)] : [at(0)],
     ringToRingMm: mm(Math.hypot(spreadMm, right.dropMm - left.dropMm)),
     cord: { riseMm, legAngle, spreadMm },
-    advice: cordAdvice(cord, rings, shape.riseMm, meanDrop, spreadMm, hooksApart),
+    advice: cordAdvice(cord, rings, { riseMm, meanDropMm: meanDrop, spreadMm, hooksApartMm: hooksApart }),
     assumptions: cord.hooksApartMm === undefined ? [oneHook] : [],
   };
 }
@@ -90,31 +90,4 @@ function impossible(cord: Extract<CordResult, { ok: false }>): DoesNotFit {
         cord.overByMm,
       );
   }
-}
-
-function cordAdvice(
-  cord: Cord,
-  rings: readonly PlacedHanger[],
-  riseMm: Millimetres,
-  dropMm: Millimetres,
-  spreadMm: Millimetres,
-  hooksApart: Millimetres,
-): string[] {
-  const advice: string[] = [];
-  const uneven = Math.abs((rings.at(-1)?.dropMm ?? 0) - (rings[0]?.dropMm ?? 0));
-  if (uneven > NOISE) {
-    advice.push(
-      `The rings are ${lengthText(mm(uneven))} uneven: on a cord the frame finds its own level, so even them first.`,
-    );
-  }
-  if (riseMm > dropMm) advice.push(`The hook will show ${lengthText(mm(riseMm - dropMm))} above the frame.`);
-  if (cord.riseMm !== undefined && cord.lengthMm !== undefined) {
-    const byLength = riseOfCord(cord.lengthMm, spreadMm, hooksApart);
-    if (!byLength.ok || Math.abs(byLength.riseMm - riseMm) > TAPE_READING.value) {
-      advice.push(
-        `The cord’s length and its rise don’t agree${byLength.ok ? `: by its length it would rise ${lengthText(byLength.riseMm)}` : ''}. The rise as measured is used; measure it again.`,
-      );
-    }
-  }
-  return advice;
 }

@@ -6,7 +6,7 @@ import type { BottomEdge } from './heights.ts';
 import { lengthText } from './length-text.ts';
 import { overOpening } from './openings.ts';
 import type { DoesNotFit } from './set-out.ts';
-import { NOISE } from './tolerance.ts';
+import { NOISE, TAPE_READING } from './tolerance.ts';
 import { doesNotFit } from './why-not.ts';
 
 /** What must be known to say whether a frame fits: where it is, on what wall, and what its heights are taken from. */
@@ -58,11 +58,19 @@ export function ceilingAt(
   return datum.kind === 'ceiling' ? level + datumRise(datum, wall.widthMm, firstMarkMm, xMm) : level;
 }
 
+/** A slope may close a gap by what a tape can't read; a level clash may not. */
+function clash(levelOver: number, slopedOvers: readonly number[]): Millimetres | null {
+  const worst = mm(Math.max(levelOver, ...slopedOvers));
+  return levelOver > NOISE || worst > TAPE_READING.value ? worst : null;
+}
+
 function throughCeiling(fit: Fit): DoesNotFit | null {
   const { frame } = fit;
-  const overs = [frame.leftMm, frame.rightMm].map((x) => frame.topMm - (ceilingAt(fit, x) ?? Infinity));
-  const over = mm(Math.max(...overs));
-  if (!(over > NOISE)) return null;
+  const over = clash(
+    frame.topMm - (ceilingAt(fit, fit.firstMarkMm) ?? Infinity),
+    [frame.leftMm, frame.rightMm].map((x) => frame.topMm - (ceilingAt(fit, x) ?? Infinity)),
+  );
+  if (over === null) return null;
   return doesNotFit(
     'throughCeiling',
     `The top of the piece would be ${lengthText(over)} above the ceiling.`,
@@ -75,12 +83,13 @@ function throughCeiling(fit: Fit): DoesNotFit | null {
 function belowDatum({ frame, wall, datum, bottom, firstMarkMm }: Fit): DoesNotFit | null {
   const fromFloor = datum.kind === 'ceiling' || datum.kind === 'nosing';
   if (fromFloor && bottom.levelAboveFloorMm === null) return null;
-  const lowest = fromFloor ? 0 - (bottom.levelAboveFloorMm ?? 0) : 0;
-  const rises = fromFloor
-    ? [0]
-    : [frame.leftMm, frame.rightMm].map((x) => datumRise(datum, wall.widthMm, firstMarkMm, x));
-  const over = mm(lowest + Math.max(...rises) - frame.bottomMm);
-  if (!(over > NOISE)) return null;
+  const levelOver = (fromFloor ? 0 - (bottom.levelAboveFloorMm ?? 0) : 0) - frame.bottomMm;
+  const corners = fromFloor ? [] : [frame.leftMm, frame.rightMm];
+  const over = clash(
+    levelOver,
+    corners.map((x) => levelOver + datumRise(datum, wall.widthMm, firstMarkMm, x)),
+  );
+  if (over === null) return null;
   const what = fromFloor ? 'the floor' : datumName(datum.kind);
   return doesNotFit(
     'belowDatum',

@@ -1,4 +1,4 @@
-import type { Why } from '../plan-shape.ts';
+import type { Mark, Why } from '../plan-shape.ts';
 import type { Millimetres } from '../quantity.ts';
 import { basisOf } from '../sources.ts';
 import type { LeftEdge } from './across.ts';
@@ -63,3 +63,27 @@ export function markWhys(
 }
 
 const parenthesised = (formula: string): string => (formula.includes(' - ') ? `(${formula})` : formula);
+
+/** Why a tape straight below a later mark reads another figure than the level line: the datum runs out. */
+export function slopeWhys(marks: readonly Mark[], fallMm: Millimetres, wallWidthMm: Millimetres): Why[] {
+  const [first] = marks;
+  return marks.slice(1).flatMap(({ id, fromLeftMm, upMm, upHereMm }) =>
+    first === undefined || upMm === undefined || upHereMm === undefined
+      ? []
+      : [
+          {
+            of: `mark ${id} up here`,
+            formula: `mark ${id} up - fall x (mark ${id} across - mark ${first.id} across) / wall width`,
+            inputs: {
+              [`mark ${id} up`]: upMm,
+              fall: fallMm,
+              [`mark ${id} across`]: fromLeftMm,
+              [`mark ${first.id} across`]: first.fromLeftMm,
+              'wall width': wallWidthMm,
+            },
+            result: lengthText(upHereMm),
+            basis,
+          },
+        ],
+  );
+}

@@ -4,19 +4,22 @@ import { mm } from '../quantity.ts';
 import { basisOf, uniqueBases } from '../sources.ts';
 import { leftEdgeOf } from './across.ts';
 import { battenAdvice } from './batten.ts';
+import { offCentreAdvice } from './cord-advice.ts';
 import { onCourses } from './course-advice.ts';
 import { crossChecksOf, type PlacedMark, tapeHere } from './cross-checks.ts';
 import { type Datum, datumOf, datumRise } from './datum.ts';
 import { ceilingAt, type Fit, misfit } from './fit.ts';
 import { type BottomEdge, bottomEdgeOf } from './heights.ts';
 import { type Hung, hungOf } from './hung.ts';
+import { battenWhys, cordWhys } from './hung-why.ts';
 import { levelAdvice, levelOrParallel } from './level-advice.ts';
 import { markName } from './mark-names.ts';
 import { markOffWall } from './mark-off-wall.ts';
-import { frameWhys, markWhys } from './mark-why.ts';
+import { frameWhys, markWhys, slopeWhys } from './mark-why.ts';
+import { openingAdvice } from './openings.ts';
 import type { LayoutResult } from './set-out.ts';
 import { unsoundLength } from './sound-lengths.ts';
-import { onStuds } from './stud-advice.ts';
+import { findStuds, onStuds } from './stud-advice.ts';
 import { GEOMETRY, TAPE_READING } from './tolerance.ts';
 
 /**
@@ -41,7 +44,8 @@ export function setOut(job: Job): LayoutResult {
     topMm: mm(bottom.bottomMm + piece.heightMm),
   };
   const hung = hungOf(job, frame);
-  const firstMarkMm = mm(frame.leftMm + (hung.ok ? (hung.bearings[0]?.acrossMm ?? 0) : 0));
+  const firstHookMm = (hung.ok && hung.bearings[0]?.acrossMm) || mm(0);
+  const firstMarkMm = mm(frame.leftMm + firstHookMm);
   const fit: Fit = { frame, wall, datum, bottom, firstMarkMm };
   const bad = misfit(fit);
   if (bad) return bad;
@@ -77,6 +81,9 @@ export function setOut(job: Job): LayoutResult {
       ...levelAdvice(marks, datum, wall.widthMm),
       ...levelOrParallel(frame, datum, wall.widthMm, ceilingAt(fit, firstMarkMm)),
       ...hung.advice,
+      ...(hung.cord ? offCentreAdvice(hung.bearings.length, firstHookMm, piece.comFromLeftMm) : []),
+      ...openingAdvice(frame, wall, bottom.levelAboveFloorMm),
+      ...findStuds(wall),
       ...(hung.batten ? battenSaid(hung.batten, placed, fit, studs !== null) : (studs?.advice ?? [])),
       ...(courses?.advice ?? []),
     ],
@@ -87,6 +94,11 @@ export function setOut(job: Job): LayoutResult {
         const bearing = hung.bearings[nth];
         return bearing ? markWhys(each, bearing, across, bottom, piece.heightMm, seat) : [];
       }),
+      ...slopeWhys(marks, datum.fallMm, wall.widthMm),
+      ...(hung.cord && piece.hanging.by === 'cord' ? cordWhys(hung.cord, piece.hanging) : []),
+      ...(hung.batten && piece.hanging.by === 'batten'
+        ? battenWhys(hung.batten.line, frame, piece.hanging.fromTopMm)
+        : []),
     ],
     basis: uniqueBases([
       basisOf(GEOMETRY),

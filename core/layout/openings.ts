@@ -56,3 +56,20 @@ function covers(opening: Accessory, moves: readonly { way: string; by: number }[
     over,
   );
 }
+
+/** What can't be told about the openings: one whose size nobody measured, one whose height above the datum is not known. */
+export function openingAdvice(
+  frame: Frame,
+  wall: Pick<Wall, 'accessories'>,
+  levelAboveFloorMm: Millimetres | null,
+): string[] {
+  return openingsOf(wall).flatMap(({ kind, xMm, widthMm, heightMm }) => {
+    if (widthMm === undefined || heightMm === undefined) {
+      return [`The size of the ${kind} is not known, so only its middle was kept clear: measure its edges.`];
+    }
+    const beside = xMm + widthMm / 2 <= frame.leftMm || xMm - widthMm / 2 >= frame.rightMm;
+    return levelAboveFloorMm === null && !beside
+      ? [`How high the piece is above the floor is not known: see that it does not cover the ${kind}.`]
+      : [];
+  });
+}

@@ -5,6 +5,7 @@ import { type Basis, basisOf } from '../sources.ts';
 import { type Room, shiftOntoStuds } from '../wall/stud-shift.ts';
 import {
   EDGE_DIAMETERS,
+  hasStuds,
   type KnownStuds,
   knownStuds,
   type Landing,
@@ -26,6 +27,14 @@ export type OnStuds = {
 const BATTEN_FIRST =
   'A board or batten across two studs, with the piece hung from it, comes before a fixing in the board alone.';
 const FIND_EDGES = 'Find both edges of each stud before drilling; never count.';
+
+/** On a wall with studs whose places are not known, the search for them comes first. */
+export function findStuds(wall: Wall): string[] {
+  if (!hasStuds(wall.baseMaterial) || knownStuds(wall)) return [];
+  return [
+    'Find the studs first: a magnet for the lines of screws, then both edges of one. With the middle of the first, the spacing and the width I can say which marks fall on timber.',
+  ];
+}
 
 /** Marks against the studs of a wall, or null where the studs are not known. */
 export function onStuds(

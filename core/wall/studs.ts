@@ -33,10 +33,13 @@ export const EDGE_DIAMETERS = sourced(
 /** 10 gauge, the usual screw into a stud. */
 export const TEN_GAUGE = sourced(mm(4.83), 'ASME-B18.6.1', 'No. 10, 0.190 in', 'read');
 
+/** Whether a base material has studs behind its sheet. */
+export const hasStuds = (base: BaseMaterial): boolean => STUD_WALLS.includes(base);
+
 /** Studs of a wall, or null where it has none or where spacing or the first one is not known. */
 export function knownStuds(wall: Pick<Wall, 'baseMaterial' | 'studs'>): KnownStuds | null {
   const { studs } = wall;
-  if (!STUD_WALLS.includes(wall.baseMaterial) || studs === undefined || studs === 'unknown') return null;
+  if (!hasStuds(wall.baseMaterial) || studs === undefined || studs === 'unknown') return null;
   const { spacingMm, firstMm, widthMm = NARROW_STUD.value } = studs;
   if (spacingMm === undefined || firstMm === undefined) return null;
   const sound = Number.isFinite(firstMm) && widthMm > 0 && spacingMm > widthMm && Number.isFinite(spacingMm);

@@ -1,4 +1,5 @@
 import { expect } from 'vitest';
+import { outwardPull } from '../../../core/fixing/outward-pull.ts';
 import { liftOffNeeded } from '../../../core/layout/batten.ts';
 import { cordOfRise, riseOfCord } from '../../../core/piece/cord.ts';
 import { cordTension, inwardPull, tensionFactor } from '../../../core/piece/cord-tension.ts';
@@ -8,7 +9,7 @@ import {
   FRAME_DENSITY,
   GLAZING_DENSITY,
 } from '../../../core/piece/densities.ts';
-import { forwardLean, outwardPull } from '../../../core/piece/lean.ts';
+import { forwardLean } from '../../../core/piece/lean.ts';
 import { centreLine, partsOf, sheetMass } from '../../../core/piece/mass.ts';
 import { shareOf } from '../../../core/piece/share.ts';
 import {

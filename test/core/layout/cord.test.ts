@@ -115,3 +115,32 @@ test('a length that gives another rise than the one measured is told, and the me
   expect(layout.ok && layout.cord?.riseMm).toBe(150);
   expect(layout.ok && layout.advice.join(' ')).toContain('it would rise 187.1 mm');
 });
+
+test.each([
+  ['on one hook, 30 off its middle', 0, true],
+  ['on two hooks', 300, false],
+])('weight 450 from the left of an 840 piece %s', (_, apart, crooked) => {
+  const hanging: Hanging = {
+    by: 'cord',
+    points: [
+      { fromLeftMm: mm(95), fromTopMm: mm(240) },
+      { fromRightMm: mm(95), fromTopMm: mm(240) },
+    ],
+    riseMm: mm(200),
+    hooksApartMm: mm(apart),
+  };
+  const layout = setOut(jobOf({ piece: { hanging, comFromLeftMm: mm(450) } }));
+  expect(layout.ok && layout.advice.some((each) => each.includes('30 mm to one side of the hook'))).toBe(
+    crooked,
+  );
+});
+
+test('the rise of a cord of 750 can be asked about, with what went in', () => {
+  const layout = cord({ lengthMm: mm(750), hooksApartMm: mm(0) });
+  const whys = layout.ok ? layout.why : [];
+  expect(whys.find((why) => why.of === 'cord rise')).toMatchObject({
+    inputs: { 'cord length': 750, 'ring to ring': 650, 'hooks apart': 0 },
+    result: '187.1 mm',
+  });
+  expect(whys.find((why) => why.of === 'cord angle')?.result).toBe('29.9 degrees from level');
+});

@@ -69,6 +69,12 @@ test.each<[string, Job, string, number]>([
     30,
   ],
   [
+    'on a floor that rises 27 over 2700 toward its far corner, 745 from A: 7.45',
+    wall({ datum: { kind: 'floor', fallMm: mm(27) } }, up('bottom-above', 0)),
+    'C-FT-5',
+    7.45,
+  ],
+  [
     'below the floor, hung from the ceiling: 1000 - 300 - 1120',
     wall({ datum: { kind: 'ceiling' }, heightMm: mm(1000) }, up('below-ceiling', 300)),
     'C-FT-5',
@@ -115,6 +121,10 @@ test.each<[string, Job]>([
   ['edge to edge with a window: 1770 = 2070 - 300', wall({ accessories: window(2070, 1500, 600, 900) })],
   ['across from a window of the far face', wall({ accessories: window(1350, 1500, 600, 900, 'far') })],
   ['on a plate that stands above its top', jobOf({ piece: { hanging: ring(95, -20) } })],
+  [
+    'standing on a mantel that rises 3 over 2700, 0.9 under its far corner, which a level does not show',
+    wall({ datum: { kind: 'mantel', fallMm: mm(3) } }, up('bottom-above', 0)),
+  ],
   ['below a nosing, where there is wall still', wall({ datum: { kind: 'nosing' } }, up('centre-at', 300))],
 ])('a piece fits %s', (_, job) => {
   expect(setOut(job)).toMatchObject({ ok: true });
@@ -137,4 +147,15 @@ test('a seat read as 900 above the hanger would put the screw through the ceilin
     piece: { ...plain.piece, hanging: { ...plain.piece.hanging, seatToScrewMm: mm(900) } },
   };
   expect(setOut(job)).toMatchObject({ ok: false, id: 'C-FT-4', overByMm: 180 });
+});
+
+test('a window nobody measured keeps only its middle clear, and that is said', () => {
+  const job = wall({ accessories: [{ kind: 'window', face: 'this', xMm: mm(2400), yMm: mm(1500) }] });
+  const layout = setOut(job);
+  expect(layout.ok && layout.advice.join(' ')).toContain('The size of the window is not known');
+});
+
+test('over a mantel of unknown height a window in line with the piece is left to be looked at', () => {
+  const layout = setOut(wall({ datum: { kind: 'mantel' }, accessories: window(1350, 1500, 600, 900) }));
+  expect(layout.ok && layout.advice.join(' ')).toContain('see that it does not cover the window');
 });

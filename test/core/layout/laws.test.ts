@@ -190,7 +190,9 @@ test('what fits is on the wall, and what does not is over by a number that is no
       expect(layout.frame.leftMm).toBeGreaterThanOrEqual(-1e-6);
       expect(layout.frame.rightMm).toBeLessThanOrEqual(job.wall.widthMm + 1e-6);
       expect(layout.marks.length).toBeGreaterThan(0);
-      expect(layout.why.length).toBe(2 + 2 * layout.marks.length);
+      const asked = layout.why.map((why) => why.of);
+      for (const { id } of layout.marks)
+        expect(asked).toEqual(expect.arrayContaining([`mark ${id} across`, `mark ${id} up`]));
       expect(layout.marks.map((mark) => mark.fromLeftMm)).toEqual(
         layout.marks.map((mark) => mark.fromLeftMm).toSorted((one, other) => one - other),
       );

@@ -100,3 +100,8 @@ test('a stud width that was not given counts as the narrow 35, and that is said'
   const layout = stud({ spacingMm: mm(450), firstMm: mm(225) });
   expect(layout).toMatchObject({ ok: true, assumptions: [{ field: 'wall.studs.widthMm', value: 35 }] });
 });
+
+test('on studs nobody found, the search for them comes first', () => {
+  const layout = stud('unknown');
+  expect(layout.ok && layout.advice.join(' ')).toContain('Find the studs first');
+});
