@@ -2,6 +2,7 @@ import { Hono } from 'hono';
 import { HTTPException } from 'hono/http-exception';
 import { admit } from './admit.ts';
 import { askKeyPage } from './chat/ask-key.ts';
+import { ASSET_TYPES } from './chat/asset-files.ts';
 import { chatPage } from './chat/page.ts';
 import type { DoorEnv, Doors } from './doors.ts';
 import { jsonBody } from './json-body.ts';
@@ -31,10 +32,14 @@ export function appOf(doors: Doors): Hono<DoorEnv> {
 
   app.get('/', async (c) => c.html((await crewOfPage(c, doors)) === null ? askKeyPage(false) : chatPage()));
   app.post('/session', async (c) => (await keepKey(c, doors)) ?? c.html(askKeyPage(true), 401));
-  for (const [path, asset] of Object.entries(doors.assets))
-    app.get(path, (c) =>
-      c.body(asset.body, 200, { 'content-type': asset.type, 'cache-control': 'no-cache' }),
-    );
+  app.get('/chat/:file', async (c) => {
+    const type = Object.hasOwn(ASSET_TYPES, c.req.param('file'))
+      ? ASSET_TYPES[c.req.param('file')]
+      : undefined;
+    if (type === undefined) return problem('not-found', 'There is nothing at this address.');
+    const headers = { 'content-type': type, 'cache-control': 'no-cache' };
+    return c.body(await doors.asset(c.req.param('file')), 200, headers);
+  });
 
   app.post('/v1/messages', admitted, (c) => neutralDoor(c, crewOf));
   app.post('/v1/plans', admitted, async (c) => {

@@ -5,9 +5,6 @@ import type { Config } from './config.ts';
 import type { CrewOf } from './crew-face.ts';
 import type { LogLine } from './request-log.ts';
 
-/** A file of the chat page, read or bundled by whichever engine starts the app. */
-export type Asset = { type: string; body: string };
-
 /** All that the app is given: no module of it reaches for a clock, a file or the environment. */
 export type Doors = {
   config: Config;
@@ -17,8 +14,8 @@ export type Doors = {
   /** Milliseconds since 1970. */
   now: () => number;
   log: (line: LogLine) => void;
-  /** By path, such as `/chat/page.js`. */
-  assets: Record<string, Asset>;
+  /** A file of the chat page, kept by whichever engine starts the app. Called with known names only. */
+  asset: (file: string) => Promise<string>;
 };
 
 /** What the middleware found out about a request, for the routes behind it. */

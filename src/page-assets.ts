@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
-import { ASSET_FILES } from './chat/asset-files.ts';
-import type { Asset } from './doors.ts';
+import { ASSET_TYPES } from './chat/asset-files.ts';
 
-/** The chat page's files, read once at the start. On Workers they are bundled instead. */
-export function pageAssets(): Record<string, Asset> {
-  return Object.fromEntries(
-    ASSET_FILES.map(({ path, type, file }) => [
-      path,
-      { type, body: readFileSync(new URL(`./chat/${file}`, import.meta.url), 'utf8') },
+/** The chat page's files, read once at the start. On Workers the platform keeps them. */
+export function pageAssets(): (file: string) => Promise<string> {
+  const bodies = new Map(
+    Object.keys(ASSET_TYPES).map((file) => [
+      file,
+      readFileSync(new URL(`./chat/browser/${file}`, import.meta.url), 'utf8'),
     ]),
   );
+  return async (file) => bodies.get(file) ?? '';
 }

@@ -31,7 +31,7 @@ function start(config: Config): void {
     checkOf,
     now: Date.now,
     log: logLines((text) => process.stdout.write(text)),
-    assets: pageAssets(),
+    asset: pageAssets(),
   });
   const { host: hostname, port } = config;
   const server = serve({ fetch: app.fetch, hostname, port }, (info) => {

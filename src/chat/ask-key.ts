@@ -8,6 +8,7 @@ export function askKeyPage(refused: boolean) {
     <meta charset="utf-8" />
     <meta name="viewport" content="width=device-width, initial-scale=1" />
     <title>wallhand: key</title>
+    <link rel="icon" href="/chat/icon.svg" />
     <link rel="stylesheet" href="/chat/page.css" />
   </head>
   <body class="ask">

@@ -1,5 +1,19 @@
-/** What the chat page asks for besides itself. */
-export const ASSET_FILES = [
-  { path: '/chat/page.css', type: 'text/css; charset=utf-8', file: 'page.css' },
-  { path: '/chat/page.js', type: 'text/javascript; charset=utf-8', file: 'page.js' },
-] as const;
+const SCRIPT = 'text/javascript; charset=utf-8';
+
+/** What the chat page asks for besides itself: the files of `browser/`, and what they are. */
+export const ASSET_TYPES: Readonly<Record<string, string>> = {
+  'page.css': 'text/css; charset=utf-8',
+  'icon.svg': 'image/svg+xml',
+  'card.css': 'text/css; charset=utf-8',
+  'page.js': SCRIPT,
+  'card.js': SCRIPT,
+  'drawing.js': SCRIPT,
+  'elements.js': SCRIPT,
+  'figures.js': SCRIPT,
+  'outbox.js': SCRIPT,
+  'post.js': SCRIPT,
+  'replies.js': SCRIPT,
+  'shapes.js': SCRIPT,
+  'dimensions.js': SCRIPT,
+  'transcript.js': SCRIPT,
+};

@@ -62,7 +62,7 @@ export async function appUnderTest(env: Record<string, string> = {}): Promise<Ap
     }),
     now: () => clock.now,
     log: (line) => lines.push(line),
-    assets: { '/chat/page.js': { type: 'text/javascript; charset=utf-8', body: '"use strict";' } },
+    asset: async (file) => `the bytes of ${file}`,
   });
   return {
     request: async (path, init) => app.request(path, init),

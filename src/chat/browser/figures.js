@@ -1,0 +1,49 @@
+// @ts-check
+/** A figure as it is read off a tape: whole millimetres, or to a tenth where there is one. */
+export function figure(/** @type {number} */ value) {
+  return String(Math.round(value * 10) / 10);
+}
+
+/** @typedef {import('../../../core/plan-shape.ts').Fixing} Fixing */
+
+/** A name of the contract as words: `plug-and-screw`, `screw-bending`. */
+export function words(/** @type {string} */ name) {
+  return name.replaceAll('-', ' ');
+}
+
+const ACTIONS = {
+  rotary: 'rotary, no hammer',
+  'hammer-after-finish': 'hammer only once past the finish',
+  'rotary-until-known': 'rotary until you know it is solid',
+  none: '',
+};
+
+/**
+ * What goes into the wall, line by line.
+ * @param {Fixing} fixing
+ * @returns {[string, string][]}
+ */
+export function fixingLines(fixing) {
+  const { bit, pilot, plug, screw, governing } = fixing;
+  /** @type {[string, string | null | undefined | false][]} */
+  const lines = [
+    ['Fixing', `${fixing.count} × ${words(fixing.fastener)}`],
+    ['Bit', bit.kind !== 'none' && `${figure(bit.diameterMm)} mm ${bit.kind}`],
+    [
+      'Hole',
+      bit.depthMm > 0 && [`${figure(bit.depthMm)} mm deep`, ACTIONS[bit.action]].filter(Boolean).join(', '),
+    ],
+    ['Pilot', pilot && `${figure(pilot.diameterMm)} mm, ${figure(pilot.depthMm)} mm deep`],
+    ['Plug', plug && `${figure(plug.diameterMm)} × ${figure(plug.lengthMm)} mm`],
+    ['Screw', screw && screwWords(screw)],
+    ['Note', fixing.note],
+    ['Load', `${Math.round(fixing.utilisation * 100)} % of what ${words(governing.mode)} allows`],
+  ];
+  return lines.flatMap(([name, value]) => (value ? [[name, value]] : []));
+}
+
+/** @param {NonNullable<Fixing['screw']>} screw */
+function screwWords(screw) {
+  const gauge = screw.gauge === undefined ? '' : `${screw.gauge} gauge, `;
+  return `${gauge}${figure(screw.diameterMm)} × ${figure(screw.lengthMm)} mm, ${screw.head} head`;
+}

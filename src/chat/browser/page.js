@@ -1,0 +1,179 @@
+// @ts-check
+import { planCard } from './card.js';
+import { element } from './elements.js';
+import { outbox } from './outbox.js';
+import { fetchPlan, postMessage } from './post.js';
+import { openQuestion, repliesOf } from './replies.js';
+import { begun, keep, newId, restored } from './transcript.js';
+
+/** @typedef {import('./transcript.js').Turn} Turn */
+
+const log = found('log', HTMLDivElement);
+const choices = found('choices', HTMLDivElement);
+const status = found('status', HTMLParagraphElement);
+const form = found('say', HTMLFormElement);
+const words = found('words', HTMLTextAreaElement);
+
+let transcript = restored();
+/** @type {Map<string, HTMLElement>} */
+const shown = new Map();
+
+const sending = outbox({
+  post: (turn) => postMessage(transcript, turn),
+  settled,
+  waits: (turn) => {
+    status.textContent = turn ? 'Not sent yet. Trying again; you can go on typing.' : '';
+    for (const node of log.querySelectorAll('.late')) node.classList.remove('late');
+    if (turn) shown.get(turn.id)?.classList.add('late');
+  },
+});
+
+for (const turn of transcript.turns) {
+  show(turn);
+  if (turn.state === 'waiting') sending.add(turn);
+}
+offerChoices();
+endOfLog()?.scrollIntoView({ block: 'end' });
+
+form.addEventListener('submit', (event) => {
+  event.preventDefault();
+  const text = words.value.trim();
+  if (text === '') return;
+  words.value = '';
+  fitWords();
+  say(text, { text });
+});
+words.addEventListener('input', fitWords);
+words.addEventListener('keydown', (event) => {
+  if (event.key !== 'Enter' || event.shiftKey || event.isComposing) return;
+  event.preventDefault();
+  form.requestSubmit();
+});
+found('anew', HTMLButtonElement).addEventListener('click', () => {
+  if (
+    transcript.turns.length > 0 &&
+    !confirm('Begin a new conversation? This one leaves the page; it stays in the ledger.')
+  )
+    return;
+  transcript = begun(transcript.author);
+  keep(transcript);
+  location.reload();
+});
+addEventListener('online', sending.now);
+document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && sending.now());
+
+/**
+ * @param {string} shownAs
+ * @param {import('./transcript.js').Words} said
+ */
+function say(shownAs, said) {
+  /** @type {Turn} */
+  const turn = { id: newId(), shown: shownAs, words: said, state: 'waiting' };
+  transcript.turns.push(turn);
+  keep(transcript);
+  show(turn);
+  offerChoices();
+  endOfLog()?.scrollIntoView({ block: 'end' });
+  sending.add(turn);
+}
+
+/**
+ * @param {Turn} turn
+ * @param {import('./post.js').Outcome} outcome
+ */
+function settled(turn, outcome) {
+  if (outcome.kind === 'key') return location.reload();
+  if (outcome.kind === 'answered') Object.assign(turn, { state: 'answered', answer: outcome.answer });
+  if (outcome.kind === 'refused') Object.assign(turn, { state: 'refused', refused: outcome.why });
+  keep(transcript);
+  show(turn);
+  offerChoices();
+  bringIntoView(turn);
+}
+
+/** Puts a turn on the page, or what it has become in its place. */
+function show(/** @type {Turn} */ turn) {
+  const before = shown.get(turn.id);
+  const node = before ?? element('div', { class: 'turn' });
+  if (!before) node.append(element('p', { class: 'mine' }, hidden('You: '), turn.shown));
+  if (turn.refused)
+    node.append(
+      element('p', { class: 'theirs refused' }, hidden('wallhand: '), `Not taken. ${turn.refused}`),
+    );
+  if (turn.answer) {
+    const named = turn.answer.replies.find((reply) => reply.kind === 'plan');
+    node.append(...repliesOf(turn.answer, turn.plan !== undefined));
+    if (turn.plan) node.append(quietly(planCard(turn.plan)));
+    else if (named) void addCard(turn, named.id);
+  }
+  node.classList.toggle('waiting', turn.state === 'waiting');
+  if (!before) log.append(node);
+  shown.set(turn.id, node);
+}
+
+/** The card comes after the words, when it has been fetched; without it the words are enough to drill by. */
+async function addCard(/** @type {Turn} */ turn, /** @type {string} */ id) {
+  const plan = await fetchPlan(id);
+  const node = shown.get(turn.id);
+  if (!plan || !node || !turn.answer) return;
+  turn.plan = plan;
+  keep(transcript);
+  const mine = node.firstElementChild;
+  node.replaceChildren(...(mine ? [mine] : []), ...repliesOf(turn.answer, true), quietly(planCard(plan)));
+  bringIntoView(turn);
+}
+
+/** A card is too long to be read out as it comes; its words were, and it can be walked through. */
+function quietly(/** @type {HTMLElement} */ node) {
+  node.setAttribute('aria-live', 'off');
+  return node;
+}
+
+function offerChoices() {
+  const last = transcript.turns.at(-1);
+  const question = last?.state === 'answered' ? openQuestion(last.answer) : null;
+  const buttons = question?.choices.map(({ value, label }) => {
+    const button = element('button', { type: 'button' }, label);
+    button.addEventListener('click', (event) => {
+      say(label, { choice: value, question: question.question });
+      // A click without a pointer came from the keyboard, which should not be left on a button that is gone.
+      if (event.detail === 0) words.focus();
+    });
+    return button;
+  });
+  choices.replaceChildren(...(buttons ?? []));
+  choices.hidden = !buttons || buttons.length === 0;
+}
+
+/** A long answer is read from its beginning, a short one with the choices under it. */
+function bringIntoView(/** @type {Turn} */ turn) {
+  const node = shown.get(turn.id);
+  if (!node) return;
+  const fits = node.offsetHeight + choices.offsetHeight < innerHeight - form.offsetHeight;
+  if (fits) endOfLog()?.scrollIntoView({ block: 'end' });
+  else node.scrollIntoView({ block: 'start' });
+}
+
+function endOfLog() {
+  return choices.hidden ? log.lastElementChild : choices;
+}
+
+function fitWords() {
+  words.rows = Math.min(5, words.value.split('\n').length);
+}
+
+function hidden(/** @type {string} */ text) {
+  return element('span', { class: 'hidden' }, text);
+}
+
+/**
+ * @template {HTMLElement} E
+ * @param {string} id
+ * @param {new () => E} kind
+ * @returns {E}
+ */
+function found(id, kind) {
+  const node = document.getElementById(id);
+  if (!(node instanceof kind)) throw new Error(`the page has no ${id}`);
+  return node;
+}
