@@ -16,6 +16,9 @@ export const DIRECTIONS = new Set(
   right by x to or and at centre center width height length w h d l mm`.split(/\s+/),
 );
 
+/** "P1", "A1", "ring1"; not "w900", "h1200", "L4.1", "m24". */
+const LABEL = /^(?:[abcefgijknopqrstuvyz]|pt|ring|hook|point|no|mark)$/;
+
 /** Sawn sizes and plug sizes: "2x4 studs", "8x50 plugs". */
 const SIZED = new Set(
   'stud studs timber timbers wood wooden lumber framing s plug plugs screw screws bit'.split(' '),
@@ -30,8 +33,7 @@ export function isCount(all: readonly Token[], at: number): boolean {
   if (!isNumber(number)) return false;
   const before = all[at - 1];
   if (before?.text === '#' || next?.text === '%' || next?.text === '°') return true;
-  if (number.glued && before?.kind === 'word' && /^(p|r|pt|ring|hook|point|no|mark)$/.test(before.text))
-    return true;
+  if (number.glued && before?.kind === 'word' && LABEL.test(before.text)) return true;
   if (next?.kind === 'unit') return false;
   if (number.words && number.value.equals(1)) return true;
   // "the top two 200 in": figures in words right before figures count.

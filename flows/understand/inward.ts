@@ -55,6 +55,7 @@ export function mayBeInward(
   if (isWord(next, ...AFTER_INCHES)) return false;
   if (isWord(next, 'on') && isWord(all[said.to + 1], 'center', 'centre', 'centers', 'centres')) return false;
   if (isWord(next, 'from') && isWord(fromWhat(all, said.to + 1), 'top', 'bottom')) return false;
+  if (isWord(next, 'width', 'height', 'length', 'depth', 'diameter')) return true;
   const sideways = isWord(next, 'from', 'each', 'both') || next?.kind === 'number';
   return INWARD_QUESTIONS.includes(question) || (question === undefined && sideways);
 }

@@ -49,7 +49,8 @@ export function howMuch(all: readonly Token[], masses: readonly Weighed[]): Mass
     );
   }
   if (SUM.test(between)) return said(parts.add(last.kg), masses, true);
-  if (third === undefined && RANGE.test(between)) return said(heaviest.kg, [heaviest], true);
+  if (third === undefined && between !== '' && RANGE.test(between))
+    return said(heaviest.kg, [heaviest], true);
   return ask(
     'More than one mass there. Which is the whole piece?',
     masses.map((each) => each.kg),

@@ -19,6 +19,8 @@ export type Measure = {
 };
 
 const INCHES_IN_FOOT = 12;
+/** Eighths and finer are said of inches only. */
+const EIGHTHS = 8n;
 
 /** Every length of a message, compounds joined ("12' 3 1/2\"", "3m05", "a metre twenty"). Linear. */
 export function measures(all: readonly Token[]): Measure[] {
@@ -42,7 +44,7 @@ function measureAt(all: readonly Token[], at: number): Measure | null {
   if (lone !== null) return lone;
   if (!isNumber(token) || isCount(all, at)) return null;
   const unit = all[at + 1];
-  const tape = token.fraction && !token.words;
+  const tape = token.fraction && (!token.words || token.value.d >= EIGHTHS);
   if (!isUnit(unit)) return { ...base(at, at + 1, null, token.value, token.negative), ...other(token), tape };
   if (!isLengthUnit(unit.unit)) return null;
   return compound(all, {

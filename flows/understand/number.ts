@@ -39,7 +39,9 @@ function baseAt(raws: readonly Raw[], at: number): NumberSaid | null {
   const raw = raws[at];
   if (raw?.kind === 'digits') {
     const slashed = slashAt(raws, at);
-    if (slashed !== null) return { ...slashed, words: false, fraction: true };
+    if (slashed !== null) {
+      return { value: slashed.value, next: pastOf(raws, slashed.next), words: false, fraction: true };
+    }
     const read = figure(raw.text);
     if (read === null) return null;
     const word = raws[at + 1]?.text;
@@ -80,10 +82,15 @@ function wordsAt(raws: readonly Raw[], at: number): NumberSaid | null {
 function partAt(raws: readonly Raw[], at: number, count: Fraction) {
   const parts = raws[at]?.kind === 'letters' ? PARTS[raws[at]?.text ?? ''] : undefined;
   if (parts === undefined) return null;
-  const of = raws[at + 1]?.text === 'of' ? 1 : 0;
-  const article = /^an?$/.test(raws[at + 1 + of]?.text ?? '') ? 1 : 0;
-  const unit = of + article > 0 && unitOfWord(raws[at + 1 + of + article]?.text ?? '', true) !== null;
-  return { value: count.div(parts), next: unit ? at + 1 + of + article : at + 1 };
+  return { value: count.div(parts), next: pastOf(raws, at + 1) };
+}
+
+/** Past the "of an" of "three quarters of an inch", when a unit follows. */
+function pastOf(raws: readonly Raw[], at: number): number {
+  const of = raws[at]?.text === 'of' ? 1 : 0;
+  const article = /^an?$/.test(raws[at + of]?.text ?? '') ? 1 : 0;
+  const unit = of + article > 0 && unitOfWord(raws[at + of + article]?.text ?? '', true) !== null;
+  return unit ? at + of + article : at;
 }
 
 /** "three point four five". */

@@ -2,20 +2,26 @@ import type { Listening } from '../reading.ts';
 import type { Dimension } from './dimension.ts';
 import type { Found } from './length.ts';
 import { subjectAfter, subjectBefore } from './subject.ts';
-import { isWord, type Token } from './token.ts';
+import { isNumber, isWord, type Token } from './token.ts';
 
 /** A figure that may be a side of the piece, with the word for it. */
 export type Side = Found & { dimension: Dimension | null };
 
+/** A bare number word up to this counts things, unless it is one of a pair; our choice. */
+const FEW = 12;
+
 /** Figures of the wall, the hangers, a coat of plaster or a place are not the piece's. */
 export function isOfPiece(all: readonly Token[], side: Side, listening: Listening, open: boolean): boolean {
-  if (side.dimension === 'deep' || side.inward) return false;
+  if (side.dimension === 'deep' || (side.inward && side.dimension === null)) return false;
   const next = all[side.to];
   if (isWord(next, 'down', 'above', 'from', 'off', 'apart', 'up', 'below', 'between', 'each', 'inside'))
     return false;
   if (isWord(all[side.to], 'in') && isWord(all[side.to + 1], 'from', 'each')) return false;
+  const figure = all[side.from];
+  const few = isNumber(figure) && figure.words && figure.value.lte(FEW) && side.unitSaid === null;
   const paired = all[side.to]?.text === 'x' || all[side.from - 1]?.text === 'x';
   if (paired && subjectBefore(all, side) === 'piece') return true;
+  if (few && !paired && side.dimension === null) return false;
   const after = subjectAfter(all, side);
   if (after !== null) return after === 'piece';
   const before = subjectBefore(all, side);

@@ -1,5 +1,6 @@
 import type Fraction from 'fraction.js';
 import { numberAt } from './number.ts';
+import { opaqueAt, splitUnits, textOf } from './opaque.ts';
 import { type Raw, raws } from './raw.ts';
 import { type UnitName, unitOfWord } from './unit.ts';
 
@@ -39,53 +40,25 @@ export type Token = { text: string; glued: boolean } & (
 export type NumberToken = Extract<Token, { kind: 'number' }>;
 export type UnitToken = Extract<Token, { kind: 'unit' }>;
 
-/** What may stand glued behind a figure besides a unit, without making one opaque word of both. */
-const SUFFIXES = new Set(
-  'x by w h d l r wide high tall deep long across thick down up apart left right ish odd or to and from each off above below o c'.split(
-    ' ',
-  ),
-);
-const UNIT_BY = /^(mm|cm|m|in|ft|kg|w|h|wide|high)(x|by)$/;
-const ORDINAL = /^(?:\d*1st|\d*2nd|\d*3rd|\d+th)$/;
-
 /** Splits a message into numbers, units, words and marks. Linear in its length; never throws. */
 export function tokens(said: string): Token[] {
-  const runs = split(raws(said));
+  const runs = splitUnits(raws(said));
   const found: Token[] = [];
   for (let at = 0; at < runs.length; ) {
-    const token = opaque(runs, at) ?? number(runs, at, found) ?? other(runs, at, found);
+    const token = opaqueToken(runs, at) ?? number(runs, at, found) ?? other(runs, at, found);
     if (token.token !== null) found.push(token.token);
     at = token.next;
   }
   return found;
 }
 
-/** "900mmx1200mm": the unit and the "x" were one run of letters. */
-function split(runs: readonly Raw[]): Raw[] {
-  return runs.flatMap((run, at) => {
-    const parts = run.kind === 'letters' && runs[at - 1]?.kind === 'digits' ? UNIT_BY.exec(run.text) : null;
-    if (parts === null) return [run];
-    const [, unit = '', x = ''] = parts;
-    return [
-      { ...run, text: unit },
-      { kind: 'letters' as const, text: x, glued: true },
-    ];
-  });
-}
-
-function opaque(runs: readonly Raw[], at: number): { token: Token; next: number } | null {
-  const [run, after, third] = [runs[at], runs[at + 1], runs[at + 2]];
-  if (run?.kind !== 'digits' || after?.kind !== 'letters' || !after.glued) return null;
-  const text = run.text + after.text;
-  const ordinal = ORDINAL.test(text) && !(after.text === 'st' && third?.kind === 'digits');
-  if (!ordinal && (SUFFIXES.has(after.text) || unitOfWord(after.text, true) !== null)) return null;
-  let next = at + 2;
-  let whole = text;
-  for (let more = runs[next]; more?.glued && more.kind !== 'mark'; more = runs[next]) {
-    whole += more.text;
-    next += 1;
-  }
-  return { token: { kind: 'word', text: whole, glued: run.glued }, next };
+function opaqueToken(runs: readonly Raw[], at: number) {
+  const word = opaqueAt(runs, at);
+  if (word === null) return null;
+  return {
+    token: { kind: 'word' as const, text: word.text, glued: runs[at]?.glued ?? false },
+    next: word.next,
+  };
 }
 
 function number(runs: readonly Raw[], at: number, before: readonly Token[]) {
@@ -113,6 +86,9 @@ function other(runs: readonly Raw[], at: number, before: readonly Token[]) {
   const token = (kind: 'word' | 'mark', said: string) => ({ token: { kind, text: said, glued }, next });
   const unit = (name: UnitName) => ({ token: { kind: 'unit' as const, unit: name, text, glued }, next });
   if (run.kind === 'letters') {
+    const tolerance = text === 'plus' ? (runs[next]?.text === 'or' ? next + 1 : next) : -1;
+    if (runs[tolerance]?.text === 'minus')
+      return { token: { kind: 'mark' as const, text: '±', glued }, next: tolerance + 1 };
     if (isBetween(runs, at, last)) return token('mark', 'x');
     const spelled = unitOfWord(text, afterFigure);
     return spelled === null ? token('word', text) : unit(spelled);
@@ -145,10 +121,6 @@ function isBetween(runs: readonly Raw[], at: number, last: Token | undefined): b
   const next = runs[at + 1];
   const ahead = next?.kind === 'digits' || next?.text === '-' || numberAt(runs, at + 1) !== null;
   return side && (ahead || (next?.glued === false && /^[whd]$/.test(next.text)));
-}
-
-function textOf(runs: readonly Raw[]): string {
-  return runs.map((run, at) => (at > 0 && !run.glued ? ` ${run.text}` : run.text)).join('');
 }
 
 /** The words of `from`..`to` (exclusive), joined as they stood. */
