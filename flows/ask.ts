@@ -1,5 +1,6 @@
 import { awaitingIn, type Open, stateOf } from './open.ts';
 import { QUESTIONS } from './questions/all.ts';
+import type { DisplayUnit } from './reading.ts';
 import type { Reply } from './reply.ts';
 import { readingValue } from './turns/picked.ts';
 import { summaryOf } from './wording/summary.ts';
@@ -14,7 +15,19 @@ export function questionReply(open: Open, otherWords?: string): Reply[] {
     return [{ kind: 'question', question, text, expects: 'choice', choices }];
   }
   const { asks, expects, choices } = QUESTIONS[question];
-  const text = otherWords ?? (typeof asks === 'string' ? asks : asks(open.folded.job));
+  const text = inTheirUnit(
+    otherWords ?? (typeof asks === 'string' ? asks : asks(open.folded.job)),
+    open.folded.unit,
+  );
   const whole = question === 'confirm' && otherWords === undefined ? `${summaryOf(open)}\n${text}` : text;
   return [{ kind: 'question', question, text: whole, expects, choices: [...choices] }];
+}
+
+const UNIT: Readonly<Record<DisplayUnit, string>> = { mm: 'mm', cm: 'cm', m: 'metres', in: 'inches' };
+
+/** Questions are written in mm and kg; they are asked in the unit the conversation speaks. */
+function inTheirUnit(text: string, unit: DisplayUnit): string {
+  if (unit === 'mm') return text;
+  const inUnit = text.replace(/\b(in|many) mm\b/g, `$1 ${UNIT[unit]}`);
+  return unit === 'in' ? inUnit.replace(/\bin kg\b/, 'in pounds or kg') : inUnit;
 }

@@ -1,3 +1,4 @@
+import type { JobSoFar } from '../core/job.ts';
 import type { Caution } from '../core/plan-shape.ts';
 import type { QuestionName } from './question.ts';
 
@@ -18,10 +19,13 @@ const CLEARED_BY: Readonly<Record<string, QuestionName>> = {
 };
 
 /** The first question that could clear what stops the job; null when none could. */
-export function questionThatClears(stops: readonly Caution[]): QuestionName | null {
+export function questionThatClears(stops: readonly Caution[], job: JobSoFar): QuestionName | null {
   for (const { id } of stops) {
     const question = Object.hasOwn(CLEARED_BY, id) ? CLEARED_BY[id] : undefined;
     if (question !== undefined) return question;
   }
-  return null;
+  return stops.some(isForAPublicPlace) && job.building?.kind === 'public' ? 'building.kind' : null;
 }
+
+/** C-GT-9 stops for several reasons; that the place is public may only have been read from a word. */
+const isForAPublicPlace = ({ id }: Caution): boolean => id === 'C-GT-9';

@@ -76,7 +76,7 @@ export function awaitingIn(open: Open): QuestionName | null {
   const state = stateOf(open);
   const situation = situationIn(open);
   if (state === 'askedBack') return situation.askedBack;
-  if (state === 'stopped') return questionThatClears(stopsIn(situation));
+  if (state === 'stopped') return questionThatClears(stopsIn(situation), situation.job);
   return isQuestionName(state) ? state : null;
 }
 

@@ -88,7 +88,9 @@ function changesText(was: Plan, plan: Plan, unit: DisplayUnit): string[] {
 /** After a correction nobody confirms again, so what is assumed is said with the plan. */
 function assumedNow(was: Plan | undefined, plan: Plan, unit: DisplayUnit): Reply[] {
   if (was === undefined || was.verdict === 'stop' || plan.assumptions.length === 0) return [];
-  return [text(`Assumed: ${plan.assumptions.map((each) => assumptionText(each, unit)).join('; ')}.`)];
+  return [
+    text(['Assumed:', ...plan.assumptions.map((each) => `- ${assumptionText(each, unit)}`)].join('\n')),
+  ];
 }
 
 /** The step-by-step at the wall waits for the acknowledgement, where there is something to acknowledge. */

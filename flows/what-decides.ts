@@ -53,7 +53,7 @@ function decides(doubt: Doubt, job: Job, planOf: (job: Job) => Plan): boolean {
 }
 
 function whatMatters({ verdict, fixing, cautions }: Plan): string {
-  const heeded = cautions.filter((each) => each.severity !== 'note').map((each) => each.id);
+  const heeded = cautions.filter((each) => each.severity !== 'note').map(({ id, text }) => `${id} ${text}`);
   return JSON.stringify([
     verdict,
     fixing?.fastener,

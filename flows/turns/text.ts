@@ -25,14 +25,14 @@ export function textHeard(open: Open, said: string, speaker: Speaker, parts: Par
   const reading = parts.understand(said, listeningTo(open));
   const by: Speaker = reading.unit ? { ...speaker, unit: reading.unit } : speaker;
   return (
-    spokenTo(open, said, reading, by, parts) ??
+    spokenTo(open, said, reading, by) ??
     factsTurn(open, reading, by) ??
     answered(open, reading.intent, by, parts) ?? { ...says(notUnderstood(open)) }
   );
 }
 
 /** What is spoken to the assistant itself, whatever figures it holds. */
-function spokenTo(open: Open, said: string, reading: Reading, by: Speaker, parts: Parts): Turn | null {
+function spokenTo(open: Open, said: string, reading: Reading, by: Speaker): Turn | null {
   switch (reading.intent) {
     case 'start-over':
       return startOver(open, by);
@@ -45,7 +45,7 @@ function spokenTo(open: Open, said: string, reading: Reading, by: Speaker, parts
     case 'stop':
       return { ...says(pausing(open)), pauses: true };
     case 'trade-question':
-      return tradeAnswer(said, open, parts);
+      return tradeAnswer(said, open);
     case 'new-piece':
       return namesAnother(open, said, by);
     default:

@@ -1,7 +1,9 @@
-import type { Accessory, HangingSoFar, JobSoFar } from '../../core/job.ts';
+import type { Accessory, JobSoFar } from '../../core/job.ts';
 import type { Millimetres } from '../../core/quantity.ts';
 import type { DisplayUnit } from '../reading.ts';
+import { hangingText } from './hanging.ts';
 import { figure, length, mass } from './length.ts';
+import { phrases } from './phrases.ts';
 import { placeInWords } from './place.ts';
 import { ACCESSORY, DATUM, MATERIAL, VALUE } from './words.ts';
 
@@ -35,41 +37,6 @@ function sizeText(width: Millimetres | undefined, height: Millimetres | undefine
     return `${figure(width, unit)} wide x ${length(height, unit)} high`;
   if (width !== undefined) return `${length(width, unit)} wide`;
   return height !== undefined && `${length(height, unit)} high`;
-}
-
-const HANGER: Readonly<Record<NonNullable<HangingSoFar['by']>, string>> = {
-  rings: 'rings',
-  keyholes: 'keyholes',
-  cord: 'cord',
-  batten: 'split batten',
-  clips: 'clips',
-};
-
-function hangingText(hanging: HangingSoFar, unit: DisplayUnit): string {
-  const name = hanging.by === undefined ? 'hangers' : HANGER[hanging.by];
-  const figures = phrases([
-    ...(hanging.points ?? []).map((point) => pointText(point, unit)),
-    hanging.fromTopMm !== undefined && `${length(hanging.fromTopMm, unit)} down`,
-    hanging.riseMm !== undefined && `pulls up ${length(hanging.riseMm, unit)}`,
-    hanging.lengthMm !== undefined && `${length(hanging.lengthMm, unit)} long`,
-    hanging.hooksApartMm !== undefined &&
-      (hanging.hooksApartMm === 0 ? 'one hook' : `two hooks ${length(hanging.hooksApartMm, unit)} apart`),
-    hanging.seatToScrewMm !== undefined &&
-      `screw ${length(hanging.seatToScrewMm, unit)} above where it bears`,
-  ]);
-  return figures.length === 0 ? name : `${name}: ${figures.join('; ')}`;
-}
-
-function pointText(point: NonNullable<HangingSoFar['points']>[number], unit: DisplayUnit): string {
-  const down = point.fromTopMm === undefined ? '' : `, ${length(point.fromTopMm, unit)} down`;
-  if (point.fromRightMm !== undefined) return `${length(point.fromRightMm, unit)} in from the right${down}`;
-  if (point.fromCentreMm !== undefined) {
-    return point.fromCentreMm === 0
-      ? `in the middle${down}`
-      : `${length(point.fromCentreMm, unit)} from the middle${down}`;
-  }
-  if (point.fromLeftMm === undefined) return `in the frame${down}`;
-  return `${length(point.fromLeftMm, unit)} in from the left${down}`;
 }
 
 function ofWall({ wall }: JobSoFar, unit: DisplayUnit): string[] {
@@ -109,7 +76,7 @@ function studsText(studs: NonNullable<NonNullable<JobSoFar['wall']>['studs']>, u
     studs.spacingMm !== undefined && `every ${length(studs.spacingMm, unit)}`,
     studs.widthMm !== undefined && `${length(studs.widthMm, unit)} wide`,
   ]);
-  return `studs ${said.join(', ')}`;
+  return said.length === 0 ? '' : `studs ${said.join(', ')}`;
 }
 
 function accessoriesText(accessories: Accessory[] | 'unknown', unit: DisplayUnit): string {
@@ -141,7 +108,11 @@ function ofCrew({ crew, proof }: JobSoFar): string[] {
   const people = crew?.people;
   return phrases([
     people !== undefined &&
-      (people === 'unknown' ? 'how many lift not known' : people === 1 ? 'one lifts' : `${people} lift`),
+      (people === 'unknown'
+        ? 'how many lift not known'
+        : people === 1
+          ? 'one lifts'
+          : `${COUNT[people] ?? people} lift`),
     named('crew.dustExtraction', crew?.dustExtraction),
     named('crew.lifter', crew?.lifter),
     proof?.packetRatingN !== undefined && `packet says ${Math.round(proof.packetRatingN)} N each`,
@@ -149,10 +120,9 @@ function ofCrew({ crew, proof }: JobSoFar): string[] {
   ]);
 }
 
+/** Small counts are said as words. */
+const COUNT: Readonly<Record<number, string>> = { 2: 'two', 3: 'three', 4: 'four', 5: 'five', 6: 'six' };
+
 function named(path: string, value: string | boolean | undefined): string | false {
   return value !== undefined && (VALUE[path]?.[String(value)] ?? false);
-}
-
-function phrases(all: readonly (string | false)[]): string[] {
-  return all.filter((each): each is string => each !== false && each !== '');
 }

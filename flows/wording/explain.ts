@@ -1,18 +1,9 @@
 import type { Plan, Why } from '../../core/plan-shape.ts';
-import type { Standing as HowKnown } from '../../core/sources.ts';
 import { awaitingIn, type Open, situationIn, stateOf } from '../open.ts';
 import { QUESTIONS } from '../questions/all.ts';
+import { HOW_KNOWN } from './how-known.ts';
 import { tidy } from './length.ts';
 import { sentence } from './sentence.ts';
-
-const HOW_KNOWN: Readonly<Record<HowKnown, string>> = {
-  read: 'read in the document',
-  'read-secondary': 'read in a page that quotes it',
-  derived: 'arithmetic',
-  'from-memory': 'from memory, not checked against the text',
-  'common-practice': 'common practice, no source',
-  'our-choice': 'our choice, no source',
-};
 
 /** Why a number of the plan is what it is, or why the open question is asked. */
 export function explain(open: Open, about: string | undefined): string[] {

@@ -26,5 +26,8 @@ export function summaryOf(open: Open): string {
     return phrases.length === 0 ? [] : [`${head}: ${sentence(phrases.join(', '))}`];
   });
   const assumed = (situationIn(open).plan?.assumptions ?? []).map((each) => assumptionText(each, unit));
-  return [...lines, ...(assumed.length === 0 ? [] : [`Assumed: ${sentence(assumed.join('; '))}`])].join('\n');
+  return [
+    ...lines,
+    ...(assumed.length === 0 ? [] : ['Assumed:', ...assumed.map((each) => `- ${each}`)]),
+  ].join('\n');
 }
