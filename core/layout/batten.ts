@@ -5,14 +5,14 @@ import { type KnownStuds, studsBetween } from '../wall/studs.ts';
 import { lengthText } from './length-text.ts';
 
 /** Screws along the wall half of a batten on masonry. */
-export const BATTEN_SCREWS = sourced(
+const BATTEN_SCREWS = sourced(
   { atLeast: 4, closest: mm(250), furthest: mm(400) },
   'common-practice',
   'trade 1.1 line 5: four or more, 250 to 400 apart',
   'common-practice',
 );
 /** From a batten's end to its first screw, so that the end does not split. */
-export const BATTEN_END = sourced(mm(50), 'our-choice', 'end screw of a batten', 'our-choice');
+const BATTEN_END = sourced(mm(50), 'our-choice', 'end screw of a batten', 'our-choice');
 /** More screws than this is no batten that one person sets out with letters. */
 export const BATTEN_MOST = sourced(
   26,

@@ -1,33 +1,13 @@
 import type { HangerPoint, Piece } from '../job.ts';
 import { placedHangers } from '../piece/hangers.ts';
-import type { Assumption } from '../plan-shape.ts';
 import { type Millimetres, mm } from '../quantity.ts';
+import type { Bearings } from './bearing.ts';
 import { cordBearings } from './cord-bearings.ts';
 import { hangerOutside } from './hanger-outside.ts';
 import { lengthText } from './length-text.ts';
-import type { DoesNotFit, SetOut } from './set-out.ts';
+import type { DoesNotFit } from './set-out.ts';
 import { NOISE } from './tolerance.ts';
 import { doesNotFit } from './why-not.ts';
-
-/** Where the piece bears on one hook or screw: from its left edge and below its top edge, and how that was found. */
-export type Bearing = {
-  acrossMm: Millimetres;
-  dropMm: Millimetres;
-  acrossFormula: string;
-  dropFormula: string;
-  acrossInputs: Record<string, number>;
-  dropInputs: Record<string, number>;
-};
-
-export type Bearings = {
-  ok: true;
-  bearings: Bearing[];
-  /** Outermost hangers on the piece, for a check with the tape. */
-  ringToRingMm: Millimetres | null;
-  cord?: NonNullable<SetOut['cord']>;
-  advice: string[];
-  assumptions: Assumption[];
-};
 
 type Pointed = Extract<Piece['hanging'], { points: HangerPoint[] }>;
 

@@ -3,7 +3,7 @@ import { type CordResult, cordOfRise, riseOfCord } from '../piece/cord.ts';
 import type { PlacedHanger } from '../piece/hangers.ts';
 import type { Assumption } from '../plan-shape.ts';
 import { type Millimetres, mm } from '../quantity.ts';
-import type { Bearing, Bearings } from './bearings.ts';
+import type { Bearing, Bearings } from './bearing.ts';
 import { cordAdvice } from './cord-advice.ts';
 import { lengthText } from './length-text.ts';
 import type { DoesNotFit } from './set-out.ts';

@@ -2,7 +2,7 @@ import { type Millimetres, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 
 /** Least gap over furniture: "8 in (20 cm)" of a quoted page. */
-export const GAP_OVER_FURNITURE = sourced(
+const GAP_OVER_FURNITURE = sourced(
   mm(200),
   'common-practice',
   'layout 8: at least 8 in, 20 cm',

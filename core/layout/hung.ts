@@ -1,24 +1,17 @@
 import type { Job } from '../job.ts';
-import type { Assumption, BattenLine, Frame } from '../plan-shape.ts';
+import type { BattenLine, Frame } from '../plan-shape.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { knownStuds } from '../wall/studs.ts';
 import { BATTEN_MOST, battenLine, evenScrews, studScrews } from './batten.ts';
-import { type Bearing, bearingsOf } from './bearings.ts';
+import type { Bearing, Bearings } from './bearing.ts';
+import { bearingsOf } from './bearings.ts';
 import { hangerOutside } from './hanger-outside.ts';
-import type { DoesNotFit, SetOut } from './set-out.ts';
+import type { DoesNotFit } from './set-out.ts';
 import { NOISE } from './tolerance.ts';
 import { doesNotFit } from './why-not.ts';
 
-/** How a piece bears, whatever hangs it: one bearing for each mark, from the left, before the seat is added. */
-export type Hung = {
-  ok: true;
-  bearings: Bearing[];
-  ringToRingMm: Millimetres | null;
-  cord?: NonNullable<SetOut['cord']>;
-  batten?: { line: BattenLine; onStuds: boolean };
-  advice: string[];
-  assumptions: Assumption[];
-};
+/** How a piece bears, whatever hangs it; with a batten, its wall half, and whether its screws are in studs. */
+export type Hung = Bearings & { batten?: { line: BattenLine; onStuds: boolean } };
 
 /** Bearings of a job's piece on a wall where its frame is known; or what can't be. Millimetres. */
 export function hungOf({ piece, wall }: Job, frame: Frame): Hung | DoesNotFit {

@@ -7,7 +7,7 @@ import { wedgeOver } from './level.ts';
 import { TAPE_READING } from './tolerance.ts';
 
 /** A gap smaller than this beside a sloping edge shows the slope (C-LV-3). */
-export const WEDGE_GAP = sourced(mm(300), 'our-choice', 'layout 8: top gap under 300', 'our-choice');
+const WEDGE_GAP = sourced(mm(300), 'our-choice', 'layout 8: top gap under 300', 'our-choice');
 
 /** One measurement up, the rest with a level; and by how much two measurements would differ where the datum runs out. */
 export function levelAdvice(marks: readonly Mark[], datum: Datum, wallWidthMm: Millimetres): string[] {

@@ -2,7 +2,7 @@ import type { Mark, Why } from '../plan-shape.ts';
 import type { Millimetres } from '../quantity.ts';
 import { basisOf } from '../sources.ts';
 import type { LeftEdge } from './across.ts';
-import type { Bearing } from './bearings.ts';
+import type { Bearing } from './bearing.ts';
 import type { PlacedMark } from './cross-checks.ts';
 import type { BottomEdge } from './heights.ts';
 import { lengthText } from './length-text.ts';

@@ -16,7 +16,7 @@ const LARGER_PLATE = sourced(
 );
 
 /** Windows and doors of the face the piece hangs on. */
-export function openingsOf(wall: Pick<Wall, 'accessories'>): Accessory[] {
+function openingsOf(wall: Pick<Wall, 'accessories'>): Accessory[] {
   const { accessories } = wall;
   if (!Array.isArray(accessories)) return [];
   return accessories.filter(({ kind, face }) => face === 'this' && (kind === 'window' || kind === 'door'));

@@ -8,7 +8,7 @@ export type PlacedHanger = { acrossMm: Millimetres; dropMm: Millimetres };
  * From the piece's left edge to a hanger, in millimetres, or null when nothing says. What was said from the
  * right or from the centre goes before `fromLeftMm`, which is derived from it and may belong to an older width.
  */
-export function acrossOf(point: Omit<HangerPoint, 'fromTopMm'>, widthMm: Millimetres): Millimetres | null {
+function acrossOf(point: Omit<HangerPoint, 'fromTopMm'>, widthMm: Millimetres): Millimetres | null {
   if (point.fromRightMm !== undefined) return mm(widthMm - point.fromRightMm);
   if (point.fromCentreMm !== undefined) return mm(widthMm / 2 + point.fromCentreMm);
   return point.fromLeftMm ?? null;
