@@ -1,14 +1,13 @@
 import type { Fixing } from '../plan-shape.ts';
 import { mm, type Newtons, newtons, STANDARD_GRAVITY } from '../quantity.ts';
 import { basisOf } from '../sources.ts';
-import { knownStuds, landing, studAt } from '../wall/studs.ts';
 import { BOARD_ONLY, type BoardAnchor, OUTWARD_SHARE, SHEET, UNDER_TILE } from './board-anchors.ts';
 import type { BoardPlace } from './board-place.ts';
 import { type Candidate, governingOf, type Unusable } from './candidate.ts';
 import { capForce } from './caps.ts';
 import type { HoldingCap } from './holding-cap.ts';
-import { nominalOf } from './screw-sizes.ts';
 import { bendingResistance, steelBasis } from './shank-strength.ts';
+import { timberMarks } from './timber-marks.ts';
 import { shankMm } from './walk-row.ts';
 import { strengthWhys } from './why-it-holds.ts';
 import { envelope, linear, type PointLoad, type WorstCheck, worse } from './worst-check.ts';
@@ -85,21 +84,6 @@ function whyNot(
   if (proven === null && anchor.notOverPeople && OVER_PEOPLE.includes(job.place.below ?? 'nothing'))
     return 'not above a bed or a seat';
   return null;
-}
-
-/** Marks that carry and have timber behind them: none, some, all; or one where neither holds. */
-function timberMarks({ job, setOut, load }: BoardPlace): readonly string[] | 'all' | 'edge' {
-  const studs = knownStuds(job.wall);
-  if (!studs) return [];
-  const on: string[] = [];
-  let carrying = 0;
-  for (const [at, mark] of setOut.marks.entries()) {
-    if (!((load.actions.perMark[at]?.shearN ?? 0) > 0)) continue;
-    carrying += 1;
-    if (landing(mark.fromLeftMm, studs, nominalOf(10).nominalMm).on) on.push(mark.id);
-    else if (Math.abs(mark.fromLeftMm - studAt(mark.fromLeftMm, studs)) <= studs.widthMm / 2) return 'edge';
-  }
-  return carrying > 0 && on.length === carrying ? 'all' : on;
 }
 
 function capIn(anchor: BoardAnchor, { boardMm, layers, tiled }: BoardPlace): HoldingCap {

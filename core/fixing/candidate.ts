@@ -9,6 +9,8 @@ export type Candidate = {
   readonly name: string;
   /** What a careful person uses without a second look, kg per fixing; none where it is computed. */
   readonly usualKg?: number;
+  /** True where the hangers go onto a batten that is added for them. */
+  readonly onAddedBatten?: true;
   readonly point: PointLoad;
   readonly worst: WorstCheck;
   readonly fixing: () => Fixing;

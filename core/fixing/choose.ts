@@ -6,8 +6,10 @@ import { type Load, loadOf } from './actions.ts';
 import type { Candidate } from './candidate.ts';
 import type { FixingResult } from './choice.ts';
 import { pick } from './choose-from.ts';
+import { edgeAdvice } from './edge-advice.ts';
 import { findingsOf } from './findings.ts';
 import { provenOf } from './holding-cap.ts';
+import { ifSolid } from './if-solid.ts';
 import { notComputed } from './not-computed.ts';
 import { BATTEN } from './stand-off.ts';
 import { walkedOf } from './walk-candidates.ts';
@@ -54,10 +56,15 @@ export function chooseFixing(job: Job, setOut: SetOut): FixingResult {
     ok: true,
     actions: job.piece.hanging.by === 'batten' ? battenActions(load, chosen) : actions,
     fixing: chosen.fixing(),
-    alternatives,
+    alternatives: [...ifSolid(job, setOut, load, proven.cap), ...alternatives],
     rejected,
     findings: findingsOf(job, setOut, load),
-    advice: [...chosen.advice, ...usualAdvice(chosen), ...proven.advice],
+    advice: [
+      ...chosen.advice,
+      ...usualAdvice(chosen),
+      ...proven.advice,
+      ...(chosen.fixing().plug ? edgeAdvice(job, setOut) : []),
+    ],
     assumptions: onBatten ? [...assumptions, BATTEN_TAKEN] : assumptions,
     why: chosen.why(),
     basis: uniqueBases([...chosen.worst.basis, ...load.basis, ...(onBatten ? [basisOf(BATTEN)] : [])]),

@@ -40,6 +40,31 @@ export function finishOf(wall: Job['wall']): TakenFinish {
   };
 }
 
+/** On board a coat is a skim; the board itself is reckoned apart. */
+const USUAL_ON_BOARD = sourced(
+  { bare: mm(0), plaster: mm(3), render: mm(3), tile: mm(15), board: mm(0), unknown: mm(3) } satisfies Record<
+    Finish['kind'],
+    Millimetres
+  >,
+  'common-practice',
+  'skim on board 2 to 3, tile on bed 9 to 22',
+  'common-practice',
+);
+
+/** The coat on a board wall, with what was taken for it where nothing was said, mm. */
+export function coatOnBoard(wall: Job['wall']): TakenFinish {
+  const kind = wall.finish?.kind ?? 'bare';
+  if (wall.finish?.thicknessMm !== undefined) return finishOf(wall);
+  const thicknessMm = USUAL_ON_BOARD.value[kind];
+  if (thicknessMm === 0) return { kind, thicknessMm, assumptions: [] };
+  const because = 'the coat on the board was not measured';
+  return {
+    kind,
+    thicknessMm,
+    assumptions: [{ field: 'wall.finish.thicknessMm', value: thicknessMm, because }],
+  };
+}
+
 /** Sheets a board wall has, and what was taken for them. */
 export function boardOf(job: Job): { boardMm: Millimetres; layers: number; assumptions: Assumption[] } {
   const layers = Math.max(1, job.wall.boardLayers ?? 1);

@@ -33,6 +33,8 @@ export function holds(job: Job, setOut: SetOut, inHand: InHand): HandVerdict {
   const load = loadOf(job, setOut);
   const walked = walkedOf(job, setOut, load, provenOf(job).cap);
   if (walked === null) return unknown('This wall is not worked out yet, so I can’t say that it holds.');
+  const { fastener, bit, plug, screw } = inHand;
+  if (!fastener && !bit && !plug && !screw) return unknown('You have not said what is in your hand.');
   const fits = walked.walk
     .filter((each): each is Candidate => each.ok)
     .filter((each) => matches(each, inHand));
@@ -67,6 +69,8 @@ const unknown = (text: string): HandVerdict => ({ holds: false, utilisation: nul
 
 function matches(candidate: Candidate, { fastener, plug, screw, bit }: InHand): boolean {
   const fixing = candidate.fixing();
+  if (fastener === undefined && candidate.fastener === 'batten-screws' && candidate.onAddedBatten)
+    return false;
   if (fastener !== undefined && fastener !== fixing.fastener) return false;
   if (plug?.diameterMm !== undefined && !same(plug.diameterMm, fixing.plug?.diameterMm)) return false;
   // A shorter plug than a cap was declared for has no value here.

@@ -20,6 +20,7 @@ export function masonryCandidate(row: WalkRow, place: Place): Candidate | Unusab
     fastener,
     name,
     usualKg: row.usualKg,
+    ...(row.onBattenWholeKg !== undefined && { onAddedBatten: true as const }),
     point: weighed.point,
     worst: weighed.worst,
     fixing: () => fixingOf(weighed, place),
@@ -86,7 +87,7 @@ function notesOf(row: WalkRow, { finish, job }: Place, longHead: boolean): strin
 const TILE =
   'Through the tile on rotary, one size up, on tape; then the masonry bit. The plug goes wholly behind the tile; seal the hole before the screw.';
 const ADDED_BATTEN =
-  'A level batten 18 to 25 mm thick behind the frame takes the four plugs; the hangers go on screws in the batten, and a spacer of its thickness near the bottom of the frame.';
+  'A level batten 18 to 25 mm thick behind the frame takes the plugs; the hangers go on screws in the batten, and a spacer of its thickness near the bottom of the frame.';
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
 

@@ -1,6 +1,6 @@
 import type { Job } from '../job.ts';
 import { type Kilograms, type Millimetres, mm, type Newtons, newtons } from '../quantity.ts';
-import { basisOf } from '../sources.ts';
+import { basisOf, sourced } from '../sources.ts';
 import { aboveBottom, type Load } from './actions.ts';
 import { coneCharacteristic, GAMMA_MC, LEAST_DEPTH, UNKNOWN_CONCRETE } from './concrete-cone.ts';
 import { type FittedHole, fitHole } from './fit-hole.ts';
@@ -25,7 +25,12 @@ export type Weighed = {
 };
 export type Unfit = { readonly ok: false; readonly row: WalkRow; readonly because: string };
 
-const BATTEN_ROW = { leastScrews: 4, spacing: mm(250), ends: mm(50) };
+const BATTEN_ROW = sourced(
+  { least: 4, most: 6, spacing: mm(250), ends: mm(50) },
+  'common-practice',
+  'clay brick, solid: line 5, four or more, 250 to 400 apart',
+  'common-practice',
+);
 
 /** Reckons one row of a walk for a piece: whether it fits, and how near its limit it is. */
 export function weigh(row: WalkRow, place: Place): Weighed | Unfit {
@@ -119,21 +124,15 @@ function addedBatten(
   wholeKg: number,
 ): readonly PointLoad[] | string {
   if (load.massKg > (wholeKg as Kilograms)) return `a batten here is for ${wholeKg} kg at most`;
-  const { leastScrews, spacing, ends } = BATTEN_ROW;
+  const { least, most, spacing, ends } = BATTEN_ROW.value;
   const run = job.piece.widthMm - 2 * ends;
-  if (run < (leastScrews - 1) * spacing)
-    return 'the piece is too narrow to hide a batten on four plugs 250 apart';
-  const apart = mm(run / (leastScrews - 1));
+  if (run < (least - 1) * spacing) return 'the piece is too narrow to hide a batten on four plugs 250 apart';
+  const screws = Math.min(most, Math.floor(run / spacing) + 1);
+  const apart = mm(run / (screws - 1));
   const off = mm(BATTEN.value.thicknessMm + standOffMm);
-  const one = battenPoint(
-    load,
-    leastScrews,
-    apart,
-    load.comOffCentreMm,
-    off,
-    aboveBottom(job, setOut, setOut.marks[0]),
-  );
-  return Array.from({ length: leastScrews }, () => one);
+  const above = aboveBottom(job, setOut, setOut.marks[0]);
+  const one = battenPoint(load, screws, apart, load.comOffCentreMm, off, above);
+  return Array.from({ length: screws }, () => one);
 }
 
 function battenPoint(

@@ -57,11 +57,11 @@ export const THICK_CORES: Sourced<
 > = sourced(
   {
     'coach-8': core(mm(5.6)),
-    'stud-M8': core(mm(6.5)),
+    'stud-M8': core(mm(6.466)),
     'concrete-screw-6': core(mm(4.8)),
     'bolt-M5': core(mm(4)),
   },
   'our-choice',
-  'coach screw and M8 as the bending table of the trade reckons them; the rest 0.8 of nominal',
+  'coach screw as the bending table of the trade reckons it, M8 the root of its coarse thread; the rest 0.8 of nominal',
   'our-choice',
 );

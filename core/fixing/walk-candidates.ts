@@ -8,7 +8,7 @@ import { BOARD_ANCHORS } from './board-anchors.ts';
 import { boardCandidate } from './board-candidate.ts';
 import type { BoardPlace } from './board-place.ts';
 import type { Candidate, Unusable } from './candidate.ts';
-import { boardOf, finishOf } from './finish.ts';
+import { boardOf, coatOnBoard, finishOf } from './finish.ts';
 import type { HoldingCap } from './holding-cap.ts';
 import { masonryCandidate } from './masonry-candidate.ts';
 import { outwardPull } from './outward-pull.ts';
@@ -42,7 +42,7 @@ export function walkedOf(job: Job, setOut: SetOut, load: Load, proven: HoldingCa
     };
   }
   if (job.wall.baseMaterial !== 'plasterboard-on-timber-studs') return null;
-  const finish = finishOf({ ...job.wall, finish: job.wall.finish ?? { kind: 'bare' } });
+  const finish = coatOnBoard(job.wall);
   const { boardMm, layers, assumptions: boardTaken } = boardOf(job);
   const place: BoardPlace = {
     job,

@@ -121,8 +121,8 @@ export const TIMBER_ANSWERS: Record<string, Answer> = {
   },
   'WOOD-LAT-05': (each) => {
     const { D, G } = each.inputs;
-    // A smooth nail: its nominal diameter stands where a screw's root does; bearing to the nearest 50 psi.
-    const bearing = { value: dowelBearingAsTabled(G.value) / MPA_PER_PSI };
+    // A smooth nail: its nominal diameter stands where a screw's root does; bearing not rounded.
+    const bearing = { value: dowelBearing(G.value) / MPA_PER_PSI };
     const { mode, allowable } = lateralNoGap(
       jointOf({ ...each.inputs, D_r: D, F_em: bearing, F_es: bearing }),
     );

@@ -1,0 +1,37 @@
+import type { Job } from '../job.ts';
+import type { SetOut } from '../layout/set-out.ts';
+import { mm } from '../quantity.ts';
+import { sourced } from '../sources.ts';
+
+/** From a free end of masonry to a plug. */
+export const EDGE_DISTANCE = sourced(
+  mm(100),
+  'ETAG020',
+  'Annex C, where the packet is silent',
+  'from-memory',
+);
+/** Between two plugs. */
+export const PLUG_SPACING = sourced(mm(250), 'ETAG020', 'Annex C, where the packet is silent', 'from-memory');
+
+/** What is said where a plug comes near a free end of the wall, or two plugs near each other. */
+export function edgeAdvice({ wall }: Job, { marks }: SetOut): string[] {
+  const said: string[] = [];
+  const edge = EDGE_DISTANCE.value;
+  const spacing = PLUG_SPACING.value;
+  for (const [at, mark] of marks.entries()) {
+    const nearLeft = wall.ends?.left === 'open' && mark.fromLeftMm < edge;
+    const nearRight = wall.ends?.right === 'open' && mark.fromRightMm < edge;
+    if (nearLeft || nearRight) {
+      said.push(
+        `Mark ${mark.id} is within ${edge} mm of a free end of the wall: a plug there can break the edge out.`,
+      );
+    }
+    const next = marks[at + 1];
+    if (next && Math.abs(next.fromLeftMm - mark.fromLeftMm) < spacing && next.upMm === mark.upMm) {
+      said.push(
+        `Marks ${mark.id} and ${next.id} are under ${spacing} mm apart: keep them in different bricks, and ask the packet for its spacing.`,
+      );
+    }
+  }
+  return said;
+}

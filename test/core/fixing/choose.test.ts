@@ -1,0 +1,180 @@
+import { expect, test } from 'vitest';
+import { mm } from '../../../core/quantity.ts';
+import { chooseFor, held, notHeld, rings } from './a-fixing-job.ts';
+
+const BOARD = {
+  baseMaterial: 'plasterboard-on-timber-studs',
+  boardMm: mm(13),
+  finish: { kind: 'bare' },
+} as const;
+const STUDS = { spacingMm: mm(450), firstMm: mm(300), widthMm: mm(45) };
+
+test('bending, not the plug, is why 12 kg on a screw through 12 mm of plaster wants 14 gauge [EN1992-4, from-memory]', () => {
+  const { fixing, rejected } = held({ kg: 24 });
+  expect(fixing.screw).toMatchObject({ gauge: 14, head: 'pan' });
+  expect(fixing.plug).toEqual({ diameterMm: 8, lengthMm: 50 });
+  expect(fixing.governing.mode).toBe('screw-bending');
+  // 1.2 x pi 4.88^3/32 x 400 = 5477 Nmm over 0.5 x 4.88 + 12 + 6 = 20.44 mm, / (1.667 x 1.35) = 119 N, less 0.1 % for 4 N of pull.
+  expect(fixing.governing.resistanceN).toBeCloseTo(118.9, 1);
+  expect(rejected.map((each) => each.because).join(' ')).toContain('bends through the finish');
+});
+
+test('the hole is finish + plug + 10, deeper where the stocked screw would bottom [common-practice]', () => {
+  // 12 + 50 + 10 = 72; the 75 screw stands 6 out: 75 - 6 + 5 = 74.
+  expect(held({ kg: 24 }).fixing.bit).toMatchObject({ kind: 'masonry', diameterMm: 8, depthMm: 74 });
+  // With the ring 8 off the finish: 8 + 12 + 50 = 70, the 75 screw again; 75 - 8 + 5 = 72.
+  expect(held({ kg: 20, hanging: rings(2, 800, 8) }).fixing.bit.depthMm).toBe(72);
+});
+
+test.each([
+  ['solid', 'hammer-after-finish', 'plug-and-screw'],
+  ['perforated', 'rotary', 'hollow-unit-plug'],
+  ['hollow', 'rotary', 'hollow-unit-plug'],
+  ['unknown', 'rotary-until-known', 'hollow-unit-plug'],
+] as const)(
+  'brick with %s cores is drilled %s and takes a %s for 6 kg a hanger [common-practice]',
+  (cores, action, fastener) => {
+    const { fixing, assumptions } = held({ kg: 12, wall: { cores } });
+    expect(fixing.bit.action).toBe(action);
+    expect(fixing.fastener).toBe(fastener);
+    expect(assumptions.some((each) => each.field === 'wall.cores')).toBe(cores === 'unknown');
+  },
+);
+
+test('a cap that no document gives says so, and is the lower of two [our-choice]', () => {
+  const { fixing } = held({ kg: 12, wall: { finish: { kind: 'bare' } } });
+  // 8 x 50 in solid brick: 15 kg declared, 15 kg of the trade.
+  expect(fixing.governing).toMatchObject({ mode: 'plug-cap', noSource: true });
+  expect(fixing.governing.resistanceN).toBeCloseTo(15 * 9.80665, 6);
+});
+
+test('the rating on the packet stands before the cap, and a lower one holds [packet]', () => {
+  const bare = { wall: { finish: { kind: 'bare' } } } as const;
+  const rated = held({ ...bare, kg: 18, proof: { packetRatingN: 100 } });
+  expect(rated.fixing.governing).toMatchObject({
+    mode: 'packet-rating',
+    resistanceN: 100,
+    basis: ['packet'],
+  });
+  expect(rated.fixing.governing.noSource).toBeUndefined();
+  expect(notHeld({ ...bare, kg: 40, proof: { packetRatingN: 30 } }).because).toContain('design and sign');
+});
+
+test('five pull tests allow a fifth of their mean; four, or one far under the mean, count for nothing [TMS 402 8.1.3.1, read-secondary]', () => {
+  const bare = { kg: 8, wall: { finish: { kind: 'bare' } } } as const;
+  // mean 600, allowable 120.
+  const tested = held({ ...bare, proof: { pullTestN: [600, 620, 580, 610, 590] } });
+  expect(tested.fixing.governing).toMatchObject({
+    mode: 'pull-test',
+    resistanceN: 120,
+    basis: ['TMS402', 'our-choice'],
+  });
+  for (const pullTestN of [
+    [600, 620, 580, 610],
+    [600, 620, 580, 610, 300],
+  ]) {
+    const refused = held({ ...bare, proof: { pullTestN } });
+    expect(refused.fixing.governing.mode).toBe('plug-cap');
+    expect(refused.advice.join(' ')).toContain('does not count');
+  }
+});
+
+test('what two plugs can’t carry goes on a batten of as many as fit 250 apart, and then on nobody’s word but a designer’s [common-practice]', () => {
+  const heavy = { widthMm: 1200, hanging: rings(2, 1200) };
+  expect(held({ ...heavy, kg: 42 }).fixing).toMatchObject({
+    fastener: 'batten-screws',
+    count: 5,
+    screw: { head: 'countersunk' },
+  });
+  const { because, clears } = notHeld({ ...heavy, kg: 70 });
+  expect(because).toContain('design and sign');
+  expect(clears).toContain('floor');
+});
+
+test('three rigid hangers in a row: two carry, so a third changes nothing [derived]', () => {
+  const two = held({ kg: 18 });
+  const three = held({ kg: 18, hanging: rings(3, 800) });
+  expect(three.fixing.count).toBe(3);
+  expect(three.fixing.utilisation).toBeCloseTo(two.fixing.utilisation, 9);
+  expect(three.actions.perMark.map((each) => Math.round(each.shearN * 10) / 10)).toEqual([88.3, 0, 88.3]);
+});
+
+test('an off-centre mass loads the nearer hanger more: 24 kg, rings 800 apart, 80 off centre gives 14.4 and 9.6 [derived, safety-and-layout 10]', () => {
+  const hanging = {
+    by: 'rings',
+    points: [
+      { fromLeftMm: mm(200), fromTopMm: mm(200) },
+      { fromLeftMm: mm(1000), fromTopMm: mm(200) },
+    ],
+  } as const;
+  const { actions } = held({
+    kg: 24,
+    widthMm: 1200,
+    hanging: { ...hanging, points: [...hanging.points] },
+    piece: { comFromLeftMm: mm(520) },
+  });
+  expect(actions.perMark.map((each) => Math.round((each.shearN / 9.80665) * 100) / 100)).toEqual([14.4, 9.6]);
+});
+
+test('marks that land on studs get a screw into the timber, with a pilot [NDS-2018, read]', () => {
+  // Frame 1100 to 1900 on a 3000 wall; rings at 1200 and 1650 land on studs at 1200 and 1650.
+  const hanging = {
+    by: 'rings' as const,
+    points: [
+      { fromLeftMm: mm(100), fromTopMm: mm(200) },
+      { fromLeftMm: mm(550), fromTopMm: mm(200) },
+    ],
+  };
+  const { fixing } = held({ kg: 10, hanging, wall: { ...BOARD, studs: STUDS } });
+  expect(fixing.fastener).toBe('stud-screw');
+  expect(fixing.pilot?.diameterMm).toBe(2.7);
+  expect(fixing.governing.basis).toContain('NDS-2018');
+});
+
+test.each([
+  [6, 'screw-in-anchor'],
+  [14, 'expanding-sleeve-anchor'],
+  [18, 'strap-toggle'],
+  [24, 'board-across-studs'],
+] as const)(
+  'a piece of %d kg on board whose studs are not known gets a %s [common-practice]',
+  (kg, fastener) => {
+    expect(held({ kg, wall: { ...BOARD, studs: 'unknown' } }).fixing.fastener).toBe(fastener);
+  },
+);
+
+test('no screw-in anchor above a bed [common-practice]', () => {
+  expect(held({ kg: 6, wall: BOARD, below: 'bed' }).fixing.fastener).toBe('expanding-sleeve-anchor');
+});
+
+test('one hook and a flat cord are found, with the factor [statics]', () => {
+  const hanging = {
+    by: 'cord' as const,
+    points: [
+      { fromLeftMm: mm(100), fromTopMm: mm(150) },
+      { fromLeftMm: mm(700), fromTopMm: mm(150) },
+    ],
+    riseMm: mm(90),
+    hooksApartMm: mm(0),
+  };
+  const { findings, actions } = held({ kg: 6, hanging });
+  expect(findings.map((each) => each.id)).toEqual(['C-HG-1', 'C-HG-2']);
+  // tan th = 90/300, th 16.7 degrees: W / (2 sin th) = 1.74 W.
+  expect(findings[1]?.text).toContain('1.7 times');
+  expect((actions.cordN ?? 0) / actions.weightN).toBeCloseTo(1.74, 2);
+});
+
+test.each(['US', 'UK', 'AU'] as const)('in %s the screw is one that is stocked there', (country) => {
+  const { fixing } = held({ kg: 24, country });
+  const length = fixing.screw?.lengthMm ?? 0;
+  expect(country === 'AU' ? length : length / 25.4).toBeCloseTo(country === 'AU' ? 75 : 3, 6);
+});
+
+test('a hole that would go through the wall is not offered [our-choice]', () => {
+  const result = chooseFor({ kg: 10, wall: { thicknessMm: mm(50) } });
+  expect(result.rejected.map((each) => each.because).join(' ')).toContain('the wall is 50 thick');
+});
+
+test('a mass nobody knows is held by nothing', () => {
+  expect(notHeld({ kg: Number.POSITIVE_INFINITY }).because).toContain('not known');
+});

@@ -1,0 +1,65 @@
+import { expect, test } from 'vitest';
+import { holds, type InHand } from '../../../core/fixing/in-hand.ts';
+import { setOut } from '../../../core/layout/marks.ts';
+import { mm } from '../../../core/quantity.ts';
+import { fixingJob } from './a-fixing-job.ts';
+
+const job = fixingJob({ kg: 24 });
+
+function hand(inHand: InHand) {
+  const layout = setOut(job);
+  if (!layout.ok) throw new Error(layout.text);
+  return holds(job, layout, inHand);
+}
+
+const plug = { diameterMm: mm(8), lengthMm: mm(50) };
+
+/** 24 kg on two rings, 12 mm of plaster, solid brick. */
+const rows: [string, InHand, boolean, string][] = [
+  [
+    'an 8 x 50 plug with a 14 gauge 75 in a hole of 74',
+    { plug, screw: { gauge: 14, lengthMm: mm(75) }, bit: { depthMm: mm(74) } },
+    true,
+    'will do',
+  ],
+  [
+    'a 6.0 mm screw, which is what 14 gauge is sold as',
+    { plug, screw: { diameterMm: mm(6) } },
+    true,
+    'will do',
+  ],
+  ['a 12 gauge screw', { plug, screw: { gauge: 12, lengthMm: mm(75) } }, false, 'does not hold'],
+  ['a 6 x 30 plug', { plug: { diameterMm: mm(6), lengthMm: mm(30) } }, false, 'does not hold'],
+  [
+    'a hole of 55, which leaves the plug in plaster',
+    { plug, screw: { gauge: 14 }, bit: { depthMm: mm(55) } },
+    false,
+    'sits in plaster',
+  ],
+  [
+    'a 65 screw, which does not fill the plug',
+    { plug, screw: { gauge: 14, lengthMm: mm(65) } },
+    false,
+    'too short',
+  ],
+  [
+    'a 100 screw in a hole of 74',
+    { plug, screw: { gauge: 14, lengthMm: mm(100) }, bit: { depthMm: mm(74) } },
+    false,
+    'bottoms',
+  ],
+  [
+    'an 8 x 30 plug, shorter than any cap is for',
+    { plug: { diameterMm: mm(8), lengthMm: mm(30) } },
+    false,
+    'no value',
+  ],
+  ['a strap toggle in brick', { fastener: 'strap-toggle' }, false, 'no value'],
+  ['nothing said', {}, false, 'not said'],
+];
+
+test.each(rows)('in the hand: %s [our-choice]', (_, inHand, held, says) => {
+  const verdict = hand(inHand);
+  expect(verdict.holds).toBe(held);
+  expect(verdict.text).toContain(says);
+});
