@@ -231,6 +231,7 @@ export const SOURCES = {
     title: 'Electrical work for licensed or registered people, national laws',
     issuer: 'from memory',
   },
+  'NBS-M20': { title: 'M20 plastered coatings, specification page', issuer: 'NBS' },
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof SOURCES;

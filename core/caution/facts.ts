@@ -6,10 +6,10 @@ import type { Kilograms, Millimetres } from '../quantity.ts';
 import { aboveFloor, bottomFromJob } from './heights.ts';
 
 /** A field of a job as heard: its value, "unknown", or not asked yet (only while a job is unfinished). */
-export type Heard<T> = T | 'unknown' | 'not-asked';
+type Heard<T> = T | 'unknown' | 'not-asked';
 
 /** The piece on the wall. Heights above the finished floor, millimetres; null when not known. */
-export type OnWall = {
+type OnWall = {
   readonly bottomMm: Millimetres | null;
   readonly topMm: Millimetres | null;
   readonly leftMm: Millimetres | null;

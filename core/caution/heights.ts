@@ -16,7 +16,7 @@ export function aboveFloor(
 }
 
 /** Height of the datum above the floor as far as the job tells: a floor is at 0; null when not known. */
-export function datumAboveFloor(job: JobSoFar): Millimetres | null {
+function datumAboveFloor(job: JobSoFar): Millimetres | null {
   const datum = job.wall?.datum;
   if (datum?.aboveFloorMm !== undefined) return datum.aboveFloorMm;
   return datum === undefined || datum.kind === 'floor' ? mm(0) : null;

@@ -1,14 +1,13 @@
 import { type Kilograms, kg, least, type Millimetres, mm, sum, times } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 
-export const LIFT_ZONES = [
-  'above-shoulder',
-  'shoulder-elbow',
-  'elbow-knuckle',
-  'knuckle-midleg',
-  'below-midleg',
-] as const;
-export type LiftZone = (typeof LIFT_ZONES)[number];
+/** Where hands are, between the landmarks of a standing body. */
+export type LiftZone =
+  | 'above-shoulder'
+  | 'shoulder-elbow'
+  | 'elbow-knuckle'
+  | 'knuckle-midleg'
+  | 'below-midleg';
 type Reach = 'close' | 'arms-length';
 type Column = Record<LiftZone, Kilograms>;
 

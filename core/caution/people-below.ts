@@ -17,7 +17,7 @@ const COT = sourced(0, 'our-choice', 'safety 6.4: the rule for beds, taken to co
 export const HOOK_ADVICE = FEMA.value;
 
 /** Whether a piece over a bed or a seat is worth a warning: glass, or more than 5 kg (unknown mass counts). */
-export function warnsOverPeople(massKg: Kilograms | null, glass: boolean): boolean {
+function warnsOverPeople(massKg: Kilograms | null, glass: boolean): boolean {
   return glass || massKg === null || massKg > HEAVY_OVERHEAD.value;
 }
 

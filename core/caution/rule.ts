@@ -3,7 +3,7 @@ import { type Basis, basisOf, type Sourced, sourced } from '../sources.ts';
 import type { Facts } from './facts.ts';
 
 /** Text that is fixed, or that takes its numbers from the job. */
-export type Told = string | ((facts: Facts) => string);
+type Told = string | ((facts: Facts) => string);
 
 /**
  * One rule: when it applies, how severe it is, what is said, what clears a stop, and why it is believed.
@@ -31,7 +31,7 @@ export function from(...records: readonly Omit<Sourced<unknown>, 'value'>[]): Ba
 const told = (text: Told, facts: Facts): string => (typeof text === 'string' ? text : text(facts));
 
 /** The caution a rule speaks for these facts. */
-export function spoken(rule: Rule, facts: Facts): Caution {
+function spoken(rule: Rule, facts: Facts): Caution {
   const caution: Caution = {
     id: rule.id,
     severity: rule.severity,

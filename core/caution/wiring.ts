@@ -10,7 +10,7 @@ const OURS = sourced(0, 'our-choice', 'safety 1.2: zones unreliable', 'our-choic
 type Why = 'no-rule' | 'old' | 'unknown' | null;
 
 /** Why cables may run any way here: no rule in the country, wiring older than the rule, or nobody knows. */
-export function wiringDoubt({ job }: Facts): Why {
+function wiringDoubt({ job }: Facts): Why {
   const { country, yearBuilt, rewiredYear } = job.building ?? {};
   if (country === 'US' || country === 'CA') return 'no-rule';
   const year = typeof rewiredYear === 'number' ? rewiredYear : yearBuilt;

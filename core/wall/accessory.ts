@@ -9,15 +9,10 @@ export const PLATE_WIDTH = sourced(
   'contract 4: the larger common plate',
   'our-choice',
 );
-export const PLATE_HEIGHT = sourced(
-  mm(86),
-  'our-choice',
-  'contract 4: the larger common plate',
-  'our-choice',
-);
+const PLATE_HEIGHT = sourced(mm(86), 'our-choice', 'contract 4: the larger common plate', 'our-choice');
 
 /** A door leaf with its lining, when only its middle was given; wide, so that a door counts as near. */
-export const DOOR_WIDTH = sourced(mm(900), 'our-choice', 'a door leaf with its lining', 'our-choice');
+const DOOR_WIDTH = sourced(mm(900), 'our-choice', 'a door leaf with its lining', 'our-choice');
 
 type Service = 'electric' | 'plumbing' | 'opening';
 

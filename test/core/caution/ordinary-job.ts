@@ -108,7 +108,7 @@ export function heldAt(
       fastener: 'plug-and-screw',
       count: 2,
       bit: { kind: 'masonry', action: 'rotary', diameterMm: mm(8), depthMm: mm(depthMm) },
-      plug: { diameterMm: mm(8), lengthMm: mm(50) },
+      plug: { diameterMm: mm(8), lengthMm: mm(25) },
       governing: { mode: 'plug-cap', resistanceN: newtons(200), basis: ['common-practice'] },
       utilisation: 0.9,
       ...changes,
