@@ -23,7 +23,10 @@ export function planCard(plan) {
     plan.clear.length > 0 && section('What would clear it', bullets(plan.clear)),
     drawing(plan),
     plan.marks.length > 0 && marksTable(plan.marks),
-    plan.crossChecks.length > 0 && bullets(plan.crossChecks.map(crossCheckWords), 'checks'),
+    folded(
+      'Checks with the tape',
+      plan.crossChecks.length > 0 && bullets(plan.crossChecks.map(crossCheckWords)),
+    ),
     plan.fixing && section('What goes in', pairs(fixingLines(plan.fixing))),
     warned.length > 0 && section('Watch for', cautionList(warned)),
     plan.advice.length > 0 && section('Worth knowing', bullets(plan.advice)),
@@ -60,7 +63,7 @@ function drawing(plan) {
     'figure',
     {},
     svgElement('svg', { viewBox: box, role: 'img', 'aria-label': label }, ...shapes),
-    element('figcaption', {}, 'To scale. Millimetres.'),
+    element('figcaption', {}, 'The wall to scale.'),
   );
 }
 
@@ -109,7 +112,7 @@ function marksTable(marks) {
 
 /** @param {LoggedPlan['crossChecks'][number]} check */
 function crossCheckWords({ text, expectMm, toleranceMm }) {
-  return `Check ${text}: ${figure(expectMm)} mm, within ${figure(toleranceMm)}.`;
+  return `${text}: ${figure(expectMm)} mm, within ${figure(toleranceMm)}`;
 }
 
 /** @param {LoggedPlan['assumptions'][number]} assumption */
@@ -143,9 +146,9 @@ function folded(title, content) {
   return content && element('details', {}, element('summary', {}, title), content);
 }
 
-/** @param {readonly string[]} lines @param {string} [name] */
-function bullets(lines, name = 'plain') {
-  return element('ul', { class: name }, ...lines.map((each) => element('li', {}, each)));
+/** @param {readonly string[]} lines */
+function bullets(lines) {
+  return element('ul', {}, ...lines.map((each) => element('li', {}, each)));
 }
 
 /** @param {readonly string[]} lines */

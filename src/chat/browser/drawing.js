@@ -66,7 +66,7 @@ export function drawingOf(plan) {
       : []),
     ...across(marks, wallWidth, y(top) - 14, { x, y }),
     ...upright(marks, wallWidth, level, { x, y }),
-    ...marks.flatMap(({ id, xMm, yMm }) => cross(id, x(xMm), y(yMm))),
+    ...marks.flatMap(({ id, xMm, yMm }) => cross(id, x(xMm), y(yMm), x(frame.leftMm + frameWidth / 2))),
   ];
   return { width: WIDTH, height: ABOVE + (top - bottom) * perMm + BELOW, perMm, shapes };
 }

@@ -102,9 +102,8 @@ function show(/** @type {Turn} */ turn) {
     );
   if (turn.answer) {
     const named = turn.answer.replies.find((reply) => reply.kind === 'plan');
-    node.append(...repliesOf(turn.answer, turn.plan !== undefined));
-    if (turn.plan) node.append(quietly(planCard(turn.plan)));
-    else if (named) void addCard(turn, named.id);
+    node.append(...repliesOf(turn.answer, turn.plan ? quietly(planCard(turn.plan)) : null));
+    if (named && !turn.plan) void addCard(turn, named.id);
   }
   node.classList.toggle('waiting', turn.state === 'waiting');
   if (!before) log.append(node);
@@ -119,7 +118,7 @@ async function addCard(/** @type {Turn} */ turn, /** @type {string} */ id) {
   turn.plan = plan;
   keep(transcript);
   const mine = node.firstElementChild;
-  node.replaceChildren(...(mine ? [mine] : []), ...repliesOf(turn.answer, true), quietly(planCard(plan)));
+  node.replaceChildren(...(mine ? [mine] : []), ...repliesOf(turn.answer, quietly(planCard(plan))));
   bringIntoView(turn);
 }
 

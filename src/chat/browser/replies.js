@@ -4,18 +4,23 @@ import { element } from './elements.js';
 /** @typedef {import('./transcript.js').Answer} Answer */
 /** @typedef {import('./transcript.js').Reply} Reply */
 
-/**
- * The replies of one answer. Marks, fixing and plan are left to the card where there is one; without it
- * their text, complete in itself, stands in.
- * @param {Answer} answer
- * @param {boolean} hasCard
- */
-export function repliesOf(answer, hasCard) {
-  return answer.replies.filter((reply) => !hasCard || !ON_THE_CARD.includes(reply.kind)).map(replyNode);
-}
+/** What a card shows too, and better: where there is a card it stands in the place of the first of these. */
+const ON_THE_CARD = ['marks', 'fixing', 'caution', 'table', 'plan'];
 
-/** @type {Reply['kind'][]} */
-const ON_THE_CARD = ['marks', 'fixing', 'plan'];
+/**
+ * The replies of one answer, in their order. Without a card the text of each, complete in itself, is enough.
+ * @param {Answer} answer
+ * @param {Node | null} card
+ * @returns {Node[]}
+ */
+export function repliesOf(answer, card) {
+  if (!card) return answer.replies.map(replyNode);
+  const first = answer.replies.findIndex(({ kind }) => ON_THE_CARD.includes(kind));
+  return answer.replies.flatMap((reply, at) => {
+    if (at === first) return [card];
+    return ON_THE_CARD.includes(reply.kind) ? [] : [replyNode(reply)];
+  });
+}
 
 /** The question an answer leaves open, with its choices. */
 export function openQuestion(/** @type {Answer | undefined} */ answer) {

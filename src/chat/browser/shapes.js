@@ -37,17 +37,18 @@ export function text(name, x, y, said) {
 }
 
 /**
- * Where to drill: a cross, a ring round it, and its letter.
+ * Where to drill: a cross, a ring round it, and its letter on the side away from the frame's edge.
  * @param {string} id
  * @param {number} x
  * @param {number} y
+ * @param {number} middle
  * @returns {Shape[]}
  */
-export function cross(id, x, y) {
+export function cross(id, x, y, middle) {
   return [
     { tag: 'circle', class: 'mark', at: { cx: x, cy: y, r: 5 } },
     line('mark', x - 9, y, x + 9, y),
     line('mark', x, y - 9, x, y + 9),
-    text('mark-name', x + 12, y - 8, id),
+    text('mark-name', x > middle ? x - 13 : x + 13, y + 17, id),
   ];
 }
