@@ -7,10 +7,10 @@ import { asks, type Found, fact, facts, nothing } from './found.ts';
 import { type Outline, outlineOf, without } from './outline.ts';
 
 const FAR =
-  /\b(?:other|far|back|opposite|reverse) (?:side|face|room)\b|\bnext (?:room|door)\b|\bbehind (?:it|the wall|this wall)?\b|\bround the back\b|\bon the other\b/;
+  /\b(?:other|far|back|opposite|reverse) (?:side|face|room)\b|\bnext (?:room|door)\b|\bbehind (?:it|the wall|this wall)\b|\bnothing behind\b|\bround the back\b|\bon the other\b/;
 const NEAR = /\b(?:this|near|my|our) (?:side|face)\b|\bhere\b/;
 const BOTH =
-  /\b(?:either|both|each|any)(?: of the)? (?:sides?|faces?|walls?|ends?|rooms?)\b|\bneither (?:side|face)\b|\bboth\b|\beither\b/;
+  /\b(?:either|both|each|any)(?: of the)? (?:sides?|faces?|walls?|ends?|rooms?)\b|\bneither (?:side|face)\b/;
 const NONE =
   /\b(?:none|nothing|nil|zero|clear|bare|blank|empty|neither)\b|\b(?:no|not any|isnt any|arent any|without)(?: \w+)? (?:accessor(?:y|ies)|sockets?|switch(?:es)?|powerpoints?|outlets?|lights?|fittings?|services|pipes?|plugs?|points?|cables?|anything|any)\b|\bnot a thing\b|^\W*(?:no|nope|nah)\b/;
 
@@ -88,7 +88,7 @@ function itemsIn(text: string): Item[] {
       text.lastIndexOf(' . ', start),
       matches[at - 1]?.index ?? -1,
     );
-    const before = text.slice(clause < 0 ? 0 : clause, start);
+    const before = text.slice(Math.max(clause, 0), start);
     const own = text
       .slice(start, end)
       .replace(/ (?:and|plus|;|,|then|also)(?: (?:a|an|one|two|the|there is|theres))*\W*$/, ' ');
@@ -98,7 +98,7 @@ function itemsIn(text: string): Item[] {
     else if (NEAR.test(whole)) face = 'this';
     const denied =
       /\b(?:no|none|not any|nothing|without|isnt any|arent any|nor|or)(?: \w+)?\s*$/.test(before.trim()) &&
-      !/<\d+>/.test(own);
+      !/<\d+>/.test(own.split(/ [,;.] /)[0] ?? '');
     const leading = /<\d+>/.test(before) && at === 0 ? before : '';
     items.push({ kind, face, stretch: `${leading} ${own}`, denied });
   });

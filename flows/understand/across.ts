@@ -1,6 +1,7 @@
 import type { Across, JobSoFar } from '../../core/job.ts';
 import { difference, type Millimetres } from '../../core/quantity.ts';
 import type { Listening } from '../reading.ts';
+import { acrossInWords } from './across-words.ts';
 import { asks, type Found, fact, facts, nothing, refused, settled } from './found.ts';
 import { lengthOf, type Outline, without } from './outline.ts';
 
@@ -12,6 +13,9 @@ const END =
   '(?:in )?(?:from|off|of|to)(?: (?:the|my|our|wall|walls))* (left|right)(?: (?:hand|corner|end|wall|side|edge|of|the))*';
 const FULL = new RegExp(`\\b${REF}${JOIN} <(\\d+)>(?: (?:over|along|across|in|away))* ${END}`);
 const NO_REF = new RegExp(`<(\\d+)>(?: (?:over|along|across|in|away))* ${END}`);
+const TO_EDGE = new RegExp(
+  `<(\\d+)>(?: (?:over|along|across|in|away))* ${END} to (?:the |its )*(?:(left|right|centre|middle)|edge|side)\\b(?: (?:edge|side|of|the|frame|it))*`,
+);
 const NO_REF_TURNED =
   /\bfrom (?:the )?(left|right)(?: (?:hand|corner|end|wall|side|edge|,|its|is|about))* <(\d+)>/;
 const AT_X = new RegExp(`\\b${REF}${JOIN} x ?=? ?<(\\d+)>`);
@@ -28,7 +32,7 @@ const EXPECTED = {
 
 /** Where along the wall it goes, measured from one of its ends. */
 export function readAcross(outline: Outline, listening: Listening): Found {
-  return measured(outline, listening) ?? inWords(outline, listening) ?? nothing(outline);
+  return measured(outline, listening) ?? acrossInWords(outline, listening) ?? nothing(outline);
 }
 
 function measured(outline: Outline, listening: Listening): Found | null {
@@ -50,6 +54,10 @@ function measured(outline: Outline, listening: Listening): Found | null {
   const atX = AT_X.exec(text);
   if (atX !== null) return placed(outline, atX, atX[1], atX[2], 'left', listening);
   if (!asked) return null;
+  const edged = TO_EDGE.exec(text);
+  if (edged !== null) return placed(outline, edged, edged[3] ?? edged[2], edged[1], edged[2], listening);
+  const starts = /\b(?:starts?|starting|begins?)\b/.test(text) ? NO_REF.exec(text) : null;
+  if (starts?.[2] === 'left') return placed(outline, starts, 'left', starts[1], 'left', listening);
   const bare = NO_REF.exec(text);
   const turned = bare === null ? NO_REF_TURNED.exec(text) : null;
   if (bare !== null) return whichEdge(outline, bare, bare[1], bare[2], listening);
@@ -98,12 +106,12 @@ function placed(
     rest,
     'place.across',
     length,
-    (far) => valueOf(ref, wrongEnd && width !== undefined ? difference(width, far) : far),
+    (far) => acrossValue(ref, wrongEnd && width !== undefined ? difference(width, far) : far),
     EXPECTED,
   );
 }
 
-function valueOf(ref: string | undefined, far: Millimetres): JobSoFar {
+function acrossValue(ref: string | undefined, far: Millimetres): JobSoFar {
   const by = ref === 'left' ? 'left-edge' : ref === 'right' ? 'right-edge' : 'centre-at';
   return { place: { across: { by, mm: far } } };
 }
@@ -119,7 +127,7 @@ function whichEdge(
   const rest = without(outline, match);
   if (length === null) return null;
   if (length.readings.length !== 1 || length.negative) {
-    return settled(rest, 'place.across', length, (far) => valueOf('left', far), EXPECTED);
+    return settled(rest, 'place.across', length, (far) => acrossValue('left', far), EXPECTED);
   }
   const width = listening.known.wall?.widthMm;
   const edge = end === 'right' ? 'right' : 'left';
@@ -132,45 +140,12 @@ function whichEdge(
     readings: [
       {
         label: `${edge} edge at ${length.text} from the ${edge}`,
-        fact: fact('place.across', valueOf(edge, length.valueMm), said),
+        fact: fact('place.across', acrossValue(edge, length.valueMm), said),
       },
       {
         label: `centre at ${length.text} from the ${edge}`,
-        ...(centre === null ? {} : { fact: fact('place.across', valueOf('centre', centre), said) }),
+        ...(centre === null ? {} : { fact: fact('place.across', acrossValue('centre', centre), said) }),
       },
     ],
   });
-}
-
-/** "In the middle" is then said of a hook on the back. */
-const HANGERS = /\b(?:rings?|hooks?|cords?|wires?|keyholes?|hangers?|straps?|slots?|clips?|sawtooth)\b/;
-const CENTRED =
-  /\bcentred\b|\b(?:dead|bang|smack|right|slap)(?: bang| smack| dead)?(?: in)?(?: the)? (?:centre|middle|central)\b|\bcentral\b|\bin the (?:very |exact )?(?:middle|centre)\b|\bcentre (?:it|of (?:the )?(?:wall|room)|on (?:the )?wall|please|the (?:piece|mirror|picture|frame|thing))\b|\bmiddle of (?:the )?(?:wall|it all)\b|\bhalf ?way (?:across|along)\b|\b(?:equal|same|even) (?:gap |space |distance |amount |both |on |either |each )*(?:both|either|each|sides?|ends?)\b|\bsymmetric(?:al|ally)?\b/;
-const CENTRE_ALONE =
-  /^\W*(?:in |the |on |at |its |to |go |be |dead |just |put it |put |make it |i want it |should be |please |a |right )*(?:centre|middle|mid|central|centred|halfway|half way)(?: (?:please|thanks|mate|of|the|wall|it|obviously|i think|on|that|will do))*\W*$/;
-const OVER_SOMETHING =
-  /\b(?:centred?|central|middle|centre)(?: \w+){0,2}? (?:over|above|on|to|with|of)(?: (?:the|a|my|our))* (?:sofa|couch|bed|mantel|fireplace|sideboard|table|desk|headboard|radiator|vanity|basin|door|window|chimney|tv|cabinet|console|alcove|recess)\b/;
-
-function inWords(outline: Outline, listening: Listening): Found | null {
-  const { text, said } = outline;
-  const asked = listening.awaiting === 'place.across';
-  const centre = (inferred: boolean) =>
-    fact('place.across', { place: { across: { by: 'centre' } } }, said, inferred);
-  if (OVER_SOMETHING.test(text)) {
-    if (!asked) return null;
-    return asks(outline, {
-      question: 'place.across',
-      text: 'Is that also the middle of the wall? If not, how far is its middle from the left end of the wall?',
-      readings: [
-        { label: 'the middle of the wall', fact: centre(false) },
-        { label: 'not the middle of the wall' },
-      ],
-    });
-  }
-  if (!asked && HANGERS.test(text)) return null;
-  const match = CENTRED.exec(text) ?? (asked ? CENTRE_ALONE.exec(text) : null);
-  if (match !== null && !/<\d+> (?:from|off)/.test(text))
-    return facts(without(outline, match), centre(false));
-  if (asked && /\bhalf of (?:the )?wall\b|\bhalf\b/.test(text)) return facts(outline, centre(true));
-  return null;
 }

@@ -15,7 +15,7 @@ const TENURE: [Tenure, RegExp][] = [
   ],
   [
     'tenant',
-    /\b(?:i|we|im|were) ?(?:are |am |just |only )?(?:rent|renting|tenants?|lease|leasing|let)\b|\brent(?:ed|al|er|ers|ing)\b|\btenants?\b|\btenancy\b|\blandlords?\b|\bcouncil (?:house|flat)\b|\bleased?\b/,
+    /\b(?:i|we|im|were) ?(?:are |am |just |only )?(?:rent|renting|tenants?|lease|leasing|let)\b|\brent(?:ed|al|er|ers|ing)\b|\btenants?\b|\btenancy\b|\blandlords?\b|\bcouncil (?:house|flat)\b|\bhousing association\b|\bleased?\b/,
   ],
   [
     'owner',

@@ -3,7 +3,8 @@ import type { QuestionName } from '../question.ts';
 import { QUESTIONS } from '../questions/all.ts';
 import type { Fact } from '../reading.ts';
 import { fact } from './found.ts';
-import { GATES, merged, NO_HAZARDS } from './hazards.ts';
+import { GATES } from './hazard-gates.ts';
+import { merged, NO_HAZARDS } from './hazards.ts';
 import { yesNoValue } from './yes-no-question.ts';
 
 /** Where the value of a button goes, for the questions whose choices are the words of the contract. */
@@ -36,11 +37,11 @@ const NONE = new Set(['none', 'no', 'none-of-these']);
 
 /** The fact that a button's value records for its question; null for a value that is none of the question's. */
 export function factForChoice(question: QuestionName, choice: string): Fact | null {
-  const value = valueOf(question, choice);
+  const value = chosenValue(question, choice);
   return value === null ? null : fact(question, value, choice);
 }
 
-function valueOf(question: QuestionName, choice: string): JobSoFar | null {
+function chosenValue(question: QuestionName, choice: string): JobSoFar | null {
   if (question === 'hazards') return hazardsOf(choice);
   if (choice === 'unknown') return null;
   if (question === 'wall.accessories' && NONE.has(choice))

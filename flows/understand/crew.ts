@@ -42,7 +42,7 @@ function numberOf(said: string): number {
 
 function dust(words: string, asked: boolean): boolean | null {
   const cue =
-    /\b(?:vacuum|dust (?:extraction|extractor|shroud|bag|collector)|extractor|extraction|shop vac|m class|h class|hepa)\b/;
+    /\b(?:vacuum|dust (?:extraction|extractor|shroud|bag|collector)|extractor|extraction|m class|h class|hepa)\b/;
   if (!cue.test(words) && !asked) return null;
   if (
     /\b(?:no|without|dont have(?: a| an| any)?|havent got(?: a| an| any)?|not got(?: a| an| any)?|aint got(?: a| an| any)?|forgot (?:the|my|a)) (?:dust |a |an |any )?(?:vacuum|extractor|extraction|extract|shroud)/.test(
@@ -53,12 +53,12 @@ function dust(words: string, asked: boolean): boolean | null {
   if (cue.test(words) && !/\?/.test(words)) return true;
   if (!asked) return null;
   if (NO.test(words) || /\b(?:broom|dustpan|dust sheets?|brush|envelope|sheet)\b/.test(words)) return false;
-  return YES.test(words) || /\b(?:nozzle|henry like|bag)\b/.test(words) ? true : null;
+  return YES.test(words) || /\b(?:nozzle|bag)\b/.test(words) ? true : null;
 }
 
 function lifter(words: string, asked: boolean): boolean | null {
   const cue =
-    /\b(?:lifter|panel lift|hoist|board lift|support ledger|ledger|stand to take|genie|trestles?|prop|lifting stand|drywall lift)\b/;
+    /\b(?:lifter|panel lift|hoist|board lift|support ledger|ledger|stand to take|trestles?|prop|lifting stand|drywall lift)\b/;
   if (cue.test(words)) return !/\b(?:no|without|dont have|havent got)\b/.test(words);
   if (!asked) return null;
   if (NO.test(words)) return false;

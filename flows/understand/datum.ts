@@ -23,7 +23,7 @@ export function datumOf(word: string): DatumKind | null {
 }
 
 const STANDING =
-  'mantel|sofa|couch|settee|bench|worktop|counter|sideboard|table|desk|console|cabinet|drawers|dresser|headboard|vanity|basin|shelf|unit|buffet|credenza|cupboard|dado|furniture|top of it|top';
+  'mantel|sofa|couch|settee|bench|worktop|counter|sideboard|table|desk|console|cabinet|drawers|dresser|headboard|vanity|basin|shelf|unit|buffet|credenza|cupboard|dado|furniture';
 const HEIGHT = [
   new RegExp(
     `\\b(${STANDING})(?: (?:top|shelf|back|rail|itself|is|its|it is|sits|comes|stands|at|about|around|roughly|up|to|height|of|=|:|,|tops|out|surface))* <(\\d+)>(?: (?:high|tall|up|off|above|from|over|the|finished|my|floor|ground|ffl|level|it))*`,

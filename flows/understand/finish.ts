@@ -1,6 +1,6 @@
 import type { Finish, JobSoFar } from '../../core/job.ts';
 import type { Listening } from '../reading.ts';
-import { type Found, fact, facts, nothing, settled } from './found.ts';
+import { asks, type Found, fact, facts, nothing, settled } from './found.ts';
 import { lengthOf, type Outline, without } from './outline.ts';
 
 type Kind = Exclude<Finish['kind'], 'unknown'>;
@@ -68,11 +68,13 @@ function belongsToWall(kind: Kind, text: string): boolean {
   );
   return (
     !alone &&
-    /\b(?:brick|block|concrete|stone|masonry|on it|over|hard plaster|plastered|wet plaster|<\d+> (?:of |thick )?plaster|plaster <\d+>)/.test(
-      text,
-    )
+    (OF_PLASTER.test(text) ||
+      (/\b(?:brick|block|concrete|stone|masonry)/.test(text) && !/\bplaster wall\b/.test(text)))
   );
 }
+
+const OF_PLASTER =
+  /\b(?:plaster on it|plaster(?:ed)? over|hard plaster|plastered|wet plaster|lime plaster|white set)\b|<\d+> (?:of |thick )?plaster|plaster <\d+>/;
 
 function alone(outline: Outline): Found {
   if (/^\W*(?:none|no|nope|nah|nothing|nil)\W*$/.test(outline.text))
@@ -80,5 +82,21 @@ function alone(outline: Outline): Found {
   if (/\b(?:brick|block)s? only\b|\bjust (?:the )?(?:brick|block|concrete|stone)s?\b/.test(outline.text)) {
     return facts(outline, fact('wall.finish', value('bare'), outline.said));
   }
-  return nothing(outline);
+  return bareFigure(outline);
+}
+
+/** "15": a thickness, but of what. */
+function bareFigure(outline: Outline): Found {
+  const match = /^[^<]*<(\d+)>[^<]*$/.exec(outline.text);
+  const length = match === null ? null : lengthOf(outline, match[1], 'wall.finish');
+  if (length?.readings.length !== 1 || length.negative) return nothing(outline);
+  const kinds: Kind[] = ['plaster', 'render', 'tile'];
+  return asks(outline, {
+    question: 'wall.finish',
+    text: `${length.text} of what: plaster, render or tiles?`,
+    readings: kinds.map((kind) => ({
+      label: kind,
+      fact: fact('wall.finish', value(kind, length.valueMm), outline.said),
+    })),
+  });
 }

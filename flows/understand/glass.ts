@@ -10,10 +10,7 @@ const FORMS: [Glass, RegExp][] = [
     'none',
     /\b(?:no|without|not any|not|aint got|hasnt got|hasnt any|unglazed)(?: (?:a|any|the|got))* ?(?:glass|glazing)\b|\bunglazed\b|\bno front\b|\bopen front\b/,
   ],
-  [
-    'acrylic',
-    /\b(?:acrylic|perspex|plexi ?glass|polycarbonate|plastic (?:front|glazing|glass|sheet)|plastic not glass|plexi)\b/,
-  ],
+  ['acrylic', /\b(?:acrylic|polycarbonate|plastic (?:front|glazing|glass|sheet)|plastic not glass)\b/],
   [
     'safety',
     /\b(?:safety|toughened|tempered|laminated|film ?backed|vinyl ?backed|shatter ?proof|safety ?backed)\b/,

@@ -1,5 +1,6 @@
 import { asks, type Found, fact, facts, nothing } from './found.ts';
-import { GATES, merged, NO_HAZARDS, picked } from './hazards.ts';
+import { GATES } from './hazard-gates.ts';
+import { merged, NO_HAZARDS, picked } from './hazards.ts';
 import type { Outline } from './outline.ts';
 import { isNo, isNoneOfThese } from './yes-no.ts';
 

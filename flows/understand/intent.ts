@@ -24,7 +24,7 @@ const STEERING: [Intent, RegExp][] = [
   ],
   [
     'help',
-    /^(?:please |can you |i need |i want |some |a bit of )*(?:help|help me|helpp?|i'?m stuck|stuck|i'?m lost|lost|menu|commands|options|info|instructions|(?:what|wat) (?:can|do) you do|how does (?:this|it) work|what (?:do|should) i (?:do|say|type|write|answer)(?: now| here)?|what now|how do i (?:do|measure|find|weigh|get|check|tell|answer) (?:that|this|it)(?: out)?|how (?:should|do) i (?:say|answer)|i do ?n'?t understand|do ?n'?t understand|don'?t get it|what do you mean|what does that mean|meaning|examples?|give me an example|huh|eh|how|who are you|what are you|what is this)(?: (?:please|mate|with (?:this|that|it)|me))*$/,
+    /^(?:please |can you |i need |i want |some |a bit of )*(?:help|help me|helpp?|i'?m stuck|stuck|i'?m lost|lost|menu|commands|options|info|instructions|(?:what|wat) (?:can|do) you do|how does (?:this|it) work|what (?:do|should) i (?:do|say|type|write|answer)(?: now| here)?|what now|how do i (?:do|measure|find|weigh|get|check|tell|answer) (?:that|this|it)(?: out)?|how (?:should|do) i (?:say|answer)|i do ?n'?t understand|do ?n'?t understand|don'?t get it|what do you mean|what'?s that(?: mean)?|how (?:do|can|would|should) (?:i|you|we) (?:tell|know|find out|check)(?: what (?:it is|kind|sort|wall|it'?s made of))?|what does that mean|meaning|examples?|give me an example|huh|eh|how|who are you|what are you|what is this)(?: (?:please|mate|with (?:this|that|it)|me))*$/,
   ],
   [
     'greet',

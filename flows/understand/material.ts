@@ -83,16 +83,28 @@ function doubtOf(words: MaterialWords, text: string): Doubt | null {
     )
   )
     return { doubt: 'sheet' };
+  if (
+    words.bare.length === 0 &&
+    !words.board &&
+    /\b(?:sounds?|feels?|seems?|its|is) (?:quite |very |a bit |kind of |like a )?(?:hollow|drum|drummy)\b/.test(
+      text,
+    )
+  )
+    return { doubt: 'sheet' };
   if (/\b(?:fibrous plaster|horsehair|hair plaster)\b/.test(text)) return { doubt: 'fibrous' };
   return null;
 }
+
+/** Said with doubt: taken, and confirmed. */
+const HEDGED =
+  /\b(?:i think|i guess|i reckon|maybe|probably|possibly|not (?:too |very |really )?sure|might be|could be|looks like|sounds like|i suppose|must be)\b/;
 
 /** The wall's material as a fact or as a question back. `guessed`: a word was corrected by likeness. */
 export function readMaterial(outline: Outline, text: string, guessed: boolean): Found {
   const read = materialOf(materialWords(text), text);
   if (read === null) return nothing(outline);
   if ('doubt' in read) return asks(outline, askWhichMaterial(read, outline.said));
-  const inferred = read.inferred === true || guessed;
+  const inferred = read.inferred === true || guessed || HEDGED.test(outline.words);
   return facts(
     outline,
     fact('wall.baseMaterial', { wall: { baseMaterial: read.is } }, outline.said, inferred),

@@ -21,7 +21,7 @@ const DENIED =
   /\b(?:not|isnt|rather than|instead of|never|aint)(?: (?:a|an|the|really|just))* (?:mirror|picture|painting|canvas|panel|photo|print|frame)s?\b/g;
 /** Said of the wall or of the hanging, not of the piece. */
 const OTHER_USE =
-  /\b(?:picture (?:rail|hook|wire|cord|light|window)s?|mirror (?:clip|plate|screw|bracket|tile)s?|(?:frame|timber frame|wood frame|steel frame|metal frame|door frame|window frame) (?:wall|house|is|ends)?|(?:timber|wood|steel|metal|door|window) frame|(?:of|on|to|from|off|below|above|in) the (?:frame|mirror|picture|painting|canvas|panel)|aerated panels?|concrete panels?|panels? wall|frame (?:wall|ends)|kg frame|oak frame|kilo frame)\b/g;
+  /\b(?:picture (?:rail|hook|wire|cord|light|window)s?|mirror (?:clip|plate|screw|bracket|tile)s?|(?:frame|timber frame|wood frame|steel frame|metal frame|door frame|window frame) (?:wall|house|is|ends)?|(?:timber|wood|steel|metal|door|window) frame|(?:of|on|to|from|off|below|above|in) the (?:frame|mirror|picture|painting|canvas|panel)|(?:aac|aerated|concrete|precast|tilt up|insulated) panels?|panel lift|panels? wall|frame (?:wall|ends)|kg frame|oak frame|kilo frame)\b/g;
 
 /** What sort of piece it is. */
 export function readPieceKind(outline: Outline, listening: Listening): Found {

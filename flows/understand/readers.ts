@@ -19,6 +19,7 @@ import { readStuds } from './studs.ts';
 import { readUp } from './up.ts';
 import { readWall } from './wall.ts';
 import { readWallPair, readWallSize } from './wall-size.ts';
+import { readWallState } from './wall-state.ts';
 
 /** Runs readers one after another; each sees only what the ones before it left. */
 export function inTurn(outline: Outline, listening: Listening, readers: readonly Reader[]): Found {
@@ -49,6 +50,7 @@ const inMasonry: Reader = (outline, listening) =>
 /** What needs words only; it reads the message without its masses, for "2 stone" is no wall. */
 const WORDS: readonly Reader[] = [
   readWall,
+  readWallState,
   readPieceKind,
   readGlass,
   readBelow,

@@ -14,7 +14,7 @@ const TWO_SLIPS_FROM = 8;
 /** At most so many words of one message are looked up by likeness, which keeps a turn short. */
 const MOST_LOOKED_UP = 12;
 
-const trade = new Set(TRADE_WORDS);
+const trade = new Set([...TRADE_WORDS, ...Object.values(RESPELT)]);
 const likeness = new Fuse(TRADE_WORDS, {
   threshold: 0.35,
   distance: 8,
@@ -61,7 +61,11 @@ function joined(text: string): string {
 
 function mayBeCorrected(word: string): boolean {
   return (
-    word.length >= SHORTEST_CORRECTED && /^[a-z]+$/.test(word) && !trade.has(word) && !ORDINARY.has(word)
+    word.length >= SHORTEST_CORRECTED &&
+    /^[a-z]+$/.test(word) &&
+    !trade.has(word) &&
+    !trade.has(word.replace(/e?s$/, '')) &&
+    !ORDINARY.has(word)
   );
 }
 

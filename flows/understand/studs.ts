@@ -1,5 +1,5 @@
 import type { JobSoFar } from '../../core/job.ts';
-import type { Millimetres } from '../../core/quantity.ts';
+import { difference, type Millimetres } from '../../core/quantity.ts';
 import type { Listening } from '../reading.ts';
 import { type Found, fact, facts, nothing } from './found.ts';
 import { lengthOf, type Outline, without } from './outline.ts';
@@ -20,6 +20,10 @@ const FIRST = [
 ];
 const WIDTH = [/\bstuds?(?: (?:are|is|,|about))* <(\d+)> wide\b/, /<(\d+)> wide studs?\b/];
 
+/** Two studs found by measuring: the spacing is what lies between. */
+const TWO_FOUND =
+  /\b(?:one|stud|studs|first|them|found)(?: (?:is|at|a|them|one|stud|about|,))* <(\d+)>(?: (?:in|from|the|left|end|corner|and|then|,))* (?:(?:the |then )?(?:next|another|second|other)(?: (?:one|stud|is|at|about))* )?<(\d+)>(?: (?:from|the|left|end|corner))*$/;
+
 /** Where the studs are: spacing, the first from the left end, their width. */
 export function readStuds(outline: Outline, listening: Listening): Found {
   const asked = listening.awaiting === 'wall.studs';
@@ -38,6 +42,18 @@ export function readStuds(outline: Outline, listening: Listening): Found {
       return;
     }
   };
+  const pair = TWO_FOUND.exec(rest.text);
+  const [one, next] = [lengthOf(rest, pair?.[1], 'wall.studs'), lengthOf(rest, pair?.[2], 'wall.studs')];
+  if (
+    pair !== null &&
+    one?.readings.length === 1 &&
+    next?.readings.length === 1 &&
+    next.valueMm > one.valueMm
+  ) {
+    studs.firstMm = one.valueMm;
+    studs.spacingMm = difference(next.valueMm, one.valueMm);
+    rest = without(rest, pair);
+  }
   take(FIRST, (mm) => (studs.firstMm = mm));
   take(WIDTH, (mm) => (studs.widthMm = mm));
   take(SPACING, (mm) => (studs.spacingMm = mm));

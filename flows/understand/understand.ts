@@ -47,7 +47,10 @@ export const understand: Understand = (said, listening) => {
   const short = shortAnswer(outline, text, listening);
   if (short !== null) return short;
   const found = heard(outline, listening);
-  if (isTradeQuestion(text) && !(isRequest(text) && found.facts.length >= FACTS_OF_A_JOB)) {
+  const another =
+    /^\W*(?:what|how) about (?:a|an|another|the next)\b/.test(words) &&
+    namesAnother(outline.text, found.facts, listening);
+  if (!another && isTradeQuestion(text) && !(isRequest(text) && found.facts.length >= FACTS_OF_A_JOB)) {
     return { ...EMPTY, intent: 'trade-question' };
   }
   return withUnit(answer(found, outline, text, listening), outline, listening);
@@ -73,7 +76,7 @@ function shortAnswer(outline: Outline, text: string, listening: Listening): Read
   const asks = read.asks.filter((ask) => ask.question === awaiting);
   return {
     ...EMPTY,
-    intent: intent === 'none-of-these' ? intent : given.length > 0 ? 'answer' : intent,
+    intent: intent === 'none-of-these' ? intent : given.length + asks.length > 0 ? 'answer' : intent,
     facts: given,
     asks,
   };

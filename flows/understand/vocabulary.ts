@@ -58,7 +58,7 @@ export const RESPELT: Record<string, string> = Object.fromEntries(
     between: 'betwen btwn beetween inbetween',
     corner: 'conner cornr',
     couch: 'coutch cuoch',
-    vacuum: 'vaccum vacum vaccuum vac hoover',
+    vacuum: 'vaccum vacum vaccuum vac',
     bathroom: 'bathrom batroom bathrm',
     hollow: 'holow hallow',
     solid: 'soild sollid',
@@ -77,7 +77,7 @@ export const RESPELT: Record<string, string> = Object.fromEntries(
 
 /** The words a misspelling may be corrected to. */
 export const TRADE_WORDS =
-  'plasterboard drywall brick bricks brickwork block blocks blockwork concrete aerated aircrete plaster plastered render rendered cement tiles tiled studs timber wooden steel metal stone sandstone limestone granite rubble partition hollow solid perforated mantel ceiling floor bottom centre centred middle right height width depth weight mirror picture painting canvas panel switch socket sockets powerpoint radiator thermostat nothing australia england scotland america zealand bathroom shower kitchen fireplace sideboard headboard couch corner between above below safety laminated toughened tempered perspex acrylic ordinary glass vacuum crumbling textured listed heritage landlord tenant owner client breeze cinder masonry gypsum laths wallpaper painted bedroom hallway'.split(
+  'plasterboard drywall brick bricks brickwork block blocks blockwork concrete aerated aircrete plaster plastered render rendered cement tiles tiled studs timber wooden steel metal stone sandstone limestone granite rubble partition hollow solid perforated mantel ceiling floor bottom centre centred middle right height width depth weight mirror picture painting canvas panel switch socket sockets powerpoint radiator thermostat nothing australia england scotland america zealand bathroom shower kitchen fireplace sideboard headboard couch corner between above below safety laminated toughened tempered acrylic ordinary glass vacuum crumbling textured listed heritage landlord tenant owner client breeze cinder masonry gypsum laths wallpaper painted bedroom hallway'.split(
     ' ',
   );
 
