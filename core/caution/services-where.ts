@@ -2,7 +2,7 @@ import type { Millimetres } from '../quantity.ts';
 import { mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 import { smallestMove } from '../wall/clear-move.ts';
-import { type Clearance, clearancesOf, type Hole, reachOf } from '../wall/clearance.ts';
+import { type Clearance, clearancesOf, type Hole, type Reach, reachOf } from '../wall/clearance.ts';
 import { marginOf, type Zone } from '../wall/zone.ts';
 import { zonesOf } from '../wall/zones.ts';
 import { drills } from './base-kinds.ts';
@@ -23,13 +23,24 @@ const zonesFor = once(({ job }): Zone[] => {
 /** What is hung without drilling meets no cable. */
 const pointsOf = once((facts): Hole[] => (drills(facts) ? holesOf(facts) : []));
 
-function near(facts: Facts, service: Zone['service'], reach: 'inside' | 'tight'): Near[] {
-  const zones = zonesFor(facts).filter((zone) => zone.service === service);
+type Judged = Near & { readonly reach: Reach };
+
+/** Every mark against every zone that is not clear of it, nearest first. */
+const notClear = once((facts): Judged[] => {
+  const zones = zonesFor(facts);
   const radius = radiusOf(facts);
-  return pointsOf(facts).flatMap((hole) => {
-    const nearest = clearancesOf(hole, zones).find((each) => reachOf(each, radius) === reach);
-    return nearest ? [{ ...nearest, hole }] : [];
-  });
+  return pointsOf(facts).flatMap((hole) =>
+    clearancesOf(hole, zones).flatMap((each) => {
+      const reach = reachOf(each, radius);
+      return reach === 'clear' ? [] : [{ ...each, hole, reach }];
+    }),
+  );
+});
+
+/** Each mark once, with the nearest zone of a service that it is inside of or tight against. */
+function near(facts: Facts, service: Zone['service'], reach: Reach): Near[] {
+  const found = notClear(facts).filter((each) => each.reach === reach && each.zone.service === service);
+  return found.filter((each, at) => found.findIndex(({ hole }) => hole.id === each.hole.id) === at);
 }
 
 /** Marks inside a cable's zone, each with its nearest. */

@@ -24,12 +24,12 @@ export function distanceTo(hole: Hole, zone: Zone): Millimetres | null {
 
 /** Distance to every zone that can be checked, nearest first; zones of one distance keep their order. */
 export function clearancesOf(hole: Hole, zones: readonly Zone[]): Clearance[] {
-  return zones
-    .flatMap((zone) => {
-      const distanceMm = distanceTo(hole, zone);
-      return distanceMm === null ? [] : [{ zone, distanceMm }];
-    })
-    .sort((a, b) => a.distanceMm - b.distanceMm);
+  const found: Clearance[] = [];
+  for (const zone of zones) {
+    const distanceMm = distanceTo(hole, zone);
+    if (distanceMm !== null) found.push({ zone, distanceMm });
+  }
+  return found.sort((a, b) => a.distanceMm - b.distanceMm);
 }
 
 export type Reach = 'inside' | 'tight' | 'clear';
