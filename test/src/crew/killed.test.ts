@@ -33,10 +33,11 @@ const post = async (url: string, { conversation, id, text }: Sent): Promise<stri
 };
 
 test(`a server killed ${KILLS} times in the middle of its work has every answer it gave, and no half of one`, {
-  timeout: 180_000,
+  timeout: 300_000,
 }, async () => {
   const data = tempFolder();
   const port = await freePort();
+  await (await startServer(data, port)).kill('SIGTERM');
   let server: Running = await startServer(data, port);
   const acknowledged: { sent: Sent; body: string }[] = [];
   const unheard = new Set<string>();
@@ -78,7 +79,9 @@ test(`a server killed ${KILLS} times in the middle of its work has every answer 
   await clients;
   expect(inFlight, 'turns cut off in flight').toBeGreaterThan(KILLS);
 
-  for (const { sent, body } of acknowledged) expect(await post(server.url, sent)).toBe(body);
+  await Promise.all(
+    acknowledged.map(async ({ sent, body }) => expect(await post(server.url, sent)).toBe(body)),
+  );
   await server.kill();
 
   const db = new DatabaseSync(join(data, 'local.sqlite'));
