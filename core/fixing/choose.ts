@@ -1,10 +1,8 @@
-import type { Job } from '../job.ts';
-import type { SetOut } from '../layout/set-out.ts';
 import { STANDARD_GRAVITY } from '../quantity.ts';
 import { basisOf, uniqueBases } from '../sources.ts';
 import { type Load, loadOf } from './actions.ts';
 import type { Candidate } from './candidate.ts';
-import type { FixingResult } from './choice.ts';
+import type { ChooseFixing } from './choice.ts';
 import { pick } from './choose-from.ts';
 import { edgeAdvice } from './edge-advice.ts';
 import { findingsOf } from './findings.ts';
@@ -18,7 +16,7 @@ import { walkedOf } from './walk-candidates.ts';
  * Chooses a fastener for a job that is set out: walks the preference list of its base material and takes the
  * first whose utilisation is at most 1. Forces in newtons without any factor; throws never.
  */
-export function chooseFixing(job: Job, setOut: SetOut): FixingResult {
+export const chooseFixing: ChooseFixing = (job, setOut) => {
   const load = loadOf(job, setOut);
   const proven = provenOf(job);
   const walked = walkedOf(job, setOut, load, proven.cap);
@@ -52,10 +50,12 @@ export function chooseFixing(job: Job, setOut: SetOut): FixingResult {
     job.piece.hanging.by === 'batten' ||
     chosen.fastener === 'batten-screws' ||
     chosen.fastener === 'board-across-studs';
+  const fixing = chosen.fixing();
+  const why = chosen.why();
   return {
     ok: true,
     actions: job.piece.hanging.by === 'batten' ? battenActions(load, chosen) : actions,
-    fixing: chosen.fixing(),
+    fixing,
     alternatives: [...ifSolid(job, setOut, load, proven.cap), ...alternatives],
     rejected,
     findings: findingsOf(job, setOut, load),
@@ -63,13 +63,18 @@ export function chooseFixing(job: Job, setOut: SetOut): FixingResult {
       ...chosen.advice,
       ...usualAdvice(chosen),
       ...proven.advice,
-      ...(chosen.fixing().plug ? edgeAdvice(job, setOut) : []),
+      ...(fixing.plug ? edgeAdvice(job, setOut, fixing.bit.depthMm) : []),
     ],
     assumptions: onBatten ? [...assumptions, BATTEN_TAKEN] : assumptions,
-    why: chosen.why(),
-    basis: uniqueBases([...chosen.worst.basis, ...load.basis, ...(onBatten ? [basisOf(BATTEN)] : [])]),
+    why,
+    basis: uniqueBases([
+      ...chosen.worst.basis,
+      ...why.flatMap((each) => each.basis),
+      ...load.basis,
+      ...(onBatten ? [basisOf(BATTEN)] : []),
+    ]),
   };
-}
+};
 
 const NOTHING_HOLDS =
   'Nothing this program has a value for holds that in this wall. This needs someone who can design and sign for it.';

@@ -1,20 +1,23 @@
 import type { Job } from '../job.ts';
 import type { SetOut } from '../layout/set-out.ts';
-import { mm } from '../quantity.ts';
+import { type Millimetres, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 
 /** From a free end of masonry to a plug. */
-export const EDGE_DISTANCE = sourced(
-  mm(100),
-  'ETAG020',
-  'Annex C, where the packet is silent',
-  'from-memory',
-);
+const EDGE_DISTANCE = sourced(mm(100), 'ETAG020', 'Annex C, where the packet is silent', 'from-memory');
 /** Between two plugs. */
-export const PLUG_SPACING = sourced(mm(250), 'ETAG020', 'Annex C, where the packet is silent', 'from-memory');
+const PLUG_SPACING = sourced(mm(250), 'ETAG020', 'Annex C, where the packet is silent', 'from-memory');
 
-/** What is said where a plug comes near a free end of the wall, or two plugs near each other. */
-export function edgeAdvice({ wall }: Job, { marks }: SetOut): string[] {
+/** How much of a thin wall a hole may go through without a word. */
+const DEEPEST = sourced(
+  2 / 3,
+  'common-practice',
+  'concrete block, partitions of 75 to 100',
+  'common-practice',
+);
+
+/** What is said where a plug comes near a free end of the wall, two plugs near each other, or a hole nearly through. */
+export function edgeAdvice({ wall }: Job, { marks }: SetOut, holeMm: Millimetres): string[] {
   const said: string[] = [];
   const edge = EDGE_DISTANCE.value;
   const spacing = PLUG_SPACING.value;
@@ -32,6 +35,12 @@ export function edgeAdvice({ wall }: Job, { marks }: SetOut): string[] {
         `Marks ${mark.id} and ${next.id} are under ${spacing} mm apart: keep them in different bricks, and ask the packet for its spacing.`,
       );
     }
+  }
+  const thickness = wall.thicknessMm;
+  if (thickness !== undefined && holeMm - (wall.finish?.thicknessMm ?? 0) > thickness * DEEPEST.value) {
+    said.push(
+      'The hole goes more than two thirds through the wall: know what is on the other face before you drill.',
+    );
   }
   return said;
 }

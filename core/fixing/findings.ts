@@ -8,12 +8,7 @@ import type { Load } from './actions.ts';
 /** One hook is tolerated up to here. */
 const ONE_HOOK = sourced({ upTo: kg(10), upToWidth: mm(600) }, 'our-choice', 'C-HG-1', 'our-choice');
 /** Flatter than this is cautioned; riggers bar it. */
-export const FLAT_CORD = sourced<Degrees>(
-  degrees(30),
-  'our-choice',
-  'C-HG-2; riggers’ practice',
-  'our-choice',
-);
+const FLAT_CORD = sourced<Degrees>(degrees(30), 'our-choice', 'C-HG-2; riggers’ practice', 'our-choice');
 
 export type Finding = { id: string; text: string };
 

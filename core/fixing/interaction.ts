@@ -2,17 +2,11 @@ import { type Degrees, type Newtons, newtons } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 
 const STEEL_POWER = sourced(2, 'EN1992-4:2018', '7.2.3.1 Table 7.3 Eq. 7.54', 'from-memory');
-const CONCRETE_POWER = sourced(1.5, 'EN1992-4:2018', '7.2.3.1 Table 7.3', 'read');
 const HALF_TURN = 180;
 
 /** Share of steel's resistance that both directions use: n^2 + v^2 (EN 1992-4 Table 7.3). */
 export function steelInteraction(n: number, v: number): number {
   return n ** STEEL_POWER.value + v ** STEEL_POWER.value;
-}
-
-/** Share of concrete's resistance that both directions use: n^1.5 + v^1.5 (EN 1992-4 Table 7.3). */
-export function concreteInteraction(n: number, v: number): number {
-  return n ** CONCRETE_POWER.value + v ** CONCRETE_POWER.value;
 }
 
 /**

@@ -17,7 +17,7 @@ const PLASTIC = sourced(1.2, 'ETAG001-C', '5.2.3.2 b', 'from-memory');
 /** Share of the core that the base material crushes before it holds: a3 = 0.5 d. */
 const A3 = sourced(0.5, 'EN1992-4:2018', '6.2.2.3, not clamped by nut and washer', 'from-memory');
 /** A head that may turn; a restrained one would be 2. */
-export const ALPHA_M = sourced(1, 'CEN/TS1992-4-2:2009', '6.3.3.2, free head', 'from-memory');
+const ALPHA_M = sourced(1, 'CEN/TS1992-4-2:2009', '6.3.3.2, free head', 'from-memory');
 
 /** Elastic section modulus of a round core: W_el = pi d^3 / 32, mm3. */
 export function sectionModulus({ coreMm }: CoreDiameter): CubicMillimetres {

@@ -5,6 +5,7 @@ import { bendingCharacteristic, bendingWithTension, leverArm, shearOnArm } from 
 import { type CoreDiameter, GAUGES, TAPPING_SCREW_CORE, THICK_CORES } from './screw-sizes.ts';
 import {
   areaOf,
+  CLASS_4_6,
   GAMMA_G,
   gammaShear,
   gammaTension,
@@ -58,12 +59,12 @@ const MODULUS = sourced(0, 'ETAG001-C', '5.2.3.2 b', 'from-memory');
 const ARM_FROM_BASE = sourced(0, 'EN1992-4:2018', '7.2.2.3.2, arm by 6.2.2.3', 'from-memory');
 
 /** What the steel checks stand on, by mode. */
-export const STEEL_BASIS: Readonly<
-  Record<'screw-bending' | 'screw-shear' | 'screw-tension', readonly Basis[]>
-> = {
-  'screw-bending': [ARM_FROM_BASE, LEVER_ARM, MODULUS, TAPPING_SCREW_CORE, SCREW_STEEL].map(basisOf),
-  'screw-shear': [ARM_FROM_BASE, TAPPING_SCREW_CORE, SCREW_STEEL].map(basisOf),
-  'screw-tension': [ARM_FROM_BASE, TAPPING_SCREW_CORE, SCREW_STEEL].map(basisOf),
+const STEEL_BASIS: Readonly<Record<'screw-bending' | 'screw-shear' | 'screw-tension', readonly Basis[]>> = {
+  'screw-bending': [ARM_FROM_BASE, LEVER_ARM, MODULUS, TAPPING_SCREW_CORE, CLASS_4_6, SCREW_STEEL].map(
+    basisOf,
+  ),
+  'screw-shear': [ARM_FROM_BASE, TAPPING_SCREW_CORE, CLASS_4_6, SCREW_STEEL].map(basisOf),
+  'screw-tension': [ARM_FROM_BASE, TAPPING_SCREW_CORE, CLASS_4_6, SCREW_STEEL].map(basisOf),
 };
 
 /** Thick shanks stand on a declared core instead of a thread table. */

@@ -2,11 +2,18 @@ import { type Megapascals, mm2, mpa, type Newtons, newtons, type SquareMillimetr
 import { sourced } from '../sources.ts';
 import type { CoreDiameter } from './screw-sizes.ts';
 
-/** Screw steel unless the packet says more: class 4.6. */
-export const SCREW_STEEL = sourced(
+/** Tensile and yield strength of class 4.6. */
+export const CLASS_4_6 = sourced(
   { tensileMpa: mpa(400), yieldMpa: mpa(240) },
+  'ISO898-1',
+  'property class 4.6',
+  'from-memory',
+);
+/** Screw steel unless the packet says more. */
+export const SCREW_STEEL = sourced(
+  CLASS_4_6.value,
   'our-choice',
-  'class 4.6 (ISO 898-1 from memory) unless the packet says more',
+  'screw steel is taken as class 4.6',
   'our-choice',
 );
 

@@ -1,13 +1,15 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { loadOf } from '../../../core/fixing/actions.ts';
+import { chooseFixing } from '../../../core/fixing/choose.ts';
 import { pick } from '../../../core/fixing/choose-from.ts';
 import { bendingResistance } from '../../../core/fixing/shank-strength.ts';
 import { walkedOf } from '../../../core/fixing/walk-candidates.ts';
 import type { Shank } from '../../../core/fixing/walk-row.ts';
 import type { Wall } from '../../../core/job.ts';
 import { setOut } from '../../../core/layout/marks.ts';
-import { mm, newtons } from '../../../core/quantity.ts';
+import { kg, mm, newtons } from '../../../core/quantity.ts';
+import { readableJob, wildJob } from '../layout/any-job.ts';
 import { chooseFor, fixingJob, rings } from './a-fixing-job.ts';
 
 const walls: fc.Arbitrary<Partial<Wall>> = fc.record({
@@ -116,6 +118,22 @@ test('whatever is chosen holds, its plug is past the finish, and its screw does 
         expect(bit.depthMm).toBeGreaterThanOrEqual((screw?.lengthMm ?? 0) - Math.max(outside, 18) + 5 - 1e-9);
       }
       expect(result.basis.length).toBeGreaterThan(0);
+    }),
+  );
+});
+
+test('no figure a job can hold makes choosing throw', () => {
+  fc.assert(
+    fc.property(fc.oneof(readableJob, wildJob), given, fc.double(), (job, each, kilograms) => {
+      const strange = {
+        ...job,
+        piece: { ...job.piece, massKg: kg(kilograms) },
+        wall: { ...each.wall, ...job.wall },
+      };
+      const layout = setOut(strange);
+      if (!layout.ok) return;
+      const result = chooseFixing(strange, layout);
+      expect(result.ok ? result.fixing.utilisation <= 1 : result.because.length > 0).toBe(true);
     }),
   );
 });
