@@ -59,7 +59,12 @@ function figuresOf(
     placed(all, lengthsIn(all, { unit, question: QUESTION }), by).filter((each) =>
       isOfHangers(all, each, open),
     );
-  const first = read(listening.unit);
+  const inSpoken = read(listening.unit);
+  // Where inches are spoken but one bare figure can only be millimetres, all the bare ones are.
+  const metric =
+    listening.unit === 'in' &&
+    inSpoken.some((each) => each.unitSaid === null && each.readings[0]?.unit === 'mm');
+  const first = metric ? read('mm').map((each) => ({ ...each, inferred: true })) : inSpoken;
   const units = new Set(first.filter((each) => each.readings.length === 1).map((each) => each.unitSaid));
   const bare = first.some((each) => each.unitSaid === null);
   if (!bare) return first;

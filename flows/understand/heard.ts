@@ -52,10 +52,11 @@ const GAP: Token = { kind: 'mark', text: ',', glued: false };
 
 /** The tokens outside the spans; a comma stays where something was taken. */
 export function outside(all: readonly Token[], spans: readonly Span[]): Token[] {
+  const taken = new Set<number>();
+  for (const span of spans) for (let at = span.from; at < span.to; at += 1) taken.add(at);
   const kept: Token[] = [];
   all.forEach((token, at) => {
-    const taken = spans.some((span) => at >= span.from && at < span.to);
-    if (!taken) kept.push(token);
+    if (!taken.has(at)) kept.push(token);
     else if (kept.at(-1) !== GAP) kept.push(GAP);
   });
   return kept;

@@ -77,5 +77,5 @@ export function speaksInches(
     return true;
   if (rest.some((each) => each.unit === 'mm' || each.unit === 'cm' || each.unit === 'm')) return false;
   if (rest.some((each) => each.unit === null && each.value.gte(METRIC_FROM))) return false;
-  return spoken === 'in' ? true : null;
+  return spoken === 'in' ? true : spoken === 'mm' ? null : false;
 }

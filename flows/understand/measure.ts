@@ -91,7 +91,7 @@ function compound(all: readonly Token[], first: Measure): Measure {
 function withHalf(all: readonly Token[], first: Measure): Measure | null {
   const part = all[first.to + 1];
   if (!isWord(all[first.to], 'and', 'an', 'n') || !isNumber(part) || !part.fraction) return null;
-  if (part.value.gte(1) || isUnit(all[first.to + 2])) return null;
+  if (part.value.gte(1) || isUnit(all[first.to + 2]) || isWord(all[first.to + 2], 'of', 'way')) return null;
   return { ...first, to: first.to + 2, value: first.value.add(part.value), compound: true };
 }
 

@@ -119,7 +119,10 @@ function mixedPart(raws: readonly Raw[], at: number) {
   const slashed = slashAt(raws, at + joined);
   if (slashed !== null) return slashed.value.lt(1) && (joined === 1 || !raws[at]?.glued) ? slashed : null;
   if (!AND.has(raws[at]?.text ?? '')) return null;
-  return fractionAfterAnd(raws, at + 1);
+  const part = fractionAfterAnd(raws, at + 1);
+  // "95 and a quarter of the way down": the quarter is another figure.
+  const share = part !== null && /^(of|way)$/.test(raws[part.next]?.text ?? '');
+  return share ? null : part;
 }
 
 /** "a half", "half", "3/4", "three quarters" after an "and". */

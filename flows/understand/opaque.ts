@@ -23,9 +23,10 @@ export function splitUnits(runs: readonly Raw[]): Raw[] {
   });
 }
 
-/** Figures that are no measure and stay one word: dates, ordinals, "1890s", "12v", "1e5". Null otherwise. */
+/** Figures that are no measure and stay one word: dates, ordinals, "1/0", "1890s", "12v", "1e5". Null otherwise. */
 export function opaqueAt(runs: readonly Raw[], at: number): { text: string; next: number } | null {
   const [run, after, third] = [runs[at], runs[at + 1], runs[at + 2]];
+  if (isOverZero(runs, at)) return { text: textOf(runs.slice(at, at + 3)), next: at + 3 };
   if (isDate(runs, at)) return { text: textOf(runs.slice(at, at + 5)), next: at + 5 };
   if (run?.kind !== 'digits' || after?.kind !== 'letters' || !after.glued) return null;
   const text = run.text + after.text;
@@ -38,6 +39,10 @@ export function opaqueAt(runs: readonly Raw[], at: number): { text: string; next
     next += 1;
   }
   return { text: whole, next };
+}
+
+function isOverZero(runs: readonly Raw[], at: number): boolean {
+  return runs[at]?.kind === 'digits' && runs[at + 1]?.text === '/' && /^0+$/.test(runs[at + 2]?.text ?? '');
 }
 
 /** "24/12/2024", "24-12-2024". */

@@ -21,7 +21,7 @@ export function readSize(said: readonly Token[], listening: Listening): Heard {
   const all = corrected(said);
   const open = listening.awaiting === QUESTION;
   if (open && correctsMass(said, all, listening)) return null;
-  const lengths = lengthsIn(all, { unit: listening.unit, question: QUESTION });
+  const lengths = oneSystem(all, listening);
   const sides = lengths.map((each) => ({ ...each, dimension: dimensionOf(all, each) }));
   const mine = sides.filter((each) => isOfPiece(all, each, listening, open));
   const joined = pairAt(all, mine);
@@ -47,6 +47,13 @@ export function readSize(said: readonly Token[], listening: Listening): Heard {
     all,
   });
   return joined === null ? heard : withDepth(heard, all, second, listening);
+}
+
+/** Where inches are spoken but one bare figure can only be millimetres, all the bare ones are. */
+function oneSystem(all: readonly Token[], listening: Listening): Found[] {
+  const spoken = lengthsIn(all, { unit: listening.unit, question: QUESTION });
+  const metric = spoken.some((each) => each.unitSaid === null && each.readings[0]?.unit === 'mm');
+  return listening.unit === 'in' && metric ? lengthsIn(all, { unit: 'mm', question: QUESTION }) : spoken;
 }
 
 /** "900 x 1200 x 30": the third figure is how deep it is. */

@@ -63,12 +63,12 @@ function opaqueToken(runs: readonly Raw[], at: number) {
 
 function number(runs: readonly Raw[], at: number, before: readonly Token[]) {
   const run = runs[at];
+  const loose = !run?.glued || before.length === 0 || runs[at - 1]?.text === '-';
   const minus =
-    (run?.text === '-' && runs[at + 1]?.glued && !(run.glued && before.length > 0)) ||
-    run?.text === 'minus' ||
-    run?.text === 'negative';
-  const last = before.at(-1)?.kind;
-  const negative = minus && last !== 'number' && last !== 'unit';
+    (run?.text === '-' && runs[at + 1]?.glued && loose) || run?.text === 'minus' || run?.text === 'negative';
+  const last = before.at(-1);
+  const sum = last?.kind === 'number' || (last?.kind === 'unit' && last.text !== 'in');
+  const negative = minus && !sum;
   const start = negative ? at + 1 : at;
   const read = numberAt(runs, start);
   if (read === null || (negative && runs[start]?.text === 'a')) return null;
