@@ -22,6 +22,10 @@ export default defineConfig({
         ],
         test: { name: 'workerd', include: ['test/workerd/**/*.test.ts'] },
       },
+      {
+        // The chat page in a real browser, against the running server.
+        test: { name: 'browser', include: ['test/browser/**/*.test.ts'], fileParallelism: false },
+      },
     ],
   },
 });

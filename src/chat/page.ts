@@ -20,15 +20,13 @@ export function chatPage() {
       <button type="button" id="anew">New</button>
     </header>
     <main>
-      <p class="theirs">
-        What are you hanging, and on what? Say as much as you know in one go, such as “hanging a 24 kg mirror on a plastered brick wall”. I ask for the rest, one thing at a time.
-      </p>
+      <p class="theirs">What are you hanging, and on what? Say as much as you know in one go, such as “hanging a 24 kg mirror on a plastered brick wall”. I ask for the rest, one thing at a time.</p>
       <noscript><p class="theirs">This page needs its script. The same conversation is held by <code>npm run chat</code> and by <code>POST /v1/messages</code>.</p></noscript>
       <div id="log" role="log" aria-label="Conversation"></div>
       <div id="choices" role="group" aria-label="Answers to pick from" hidden></div>
     </main>
-    <form id="say">
-      <p id="status" role="status"></p>
+    <form id="say" aria-label="Say something">
+      <p id="status" role="status" class="hidden"></p>
       <div>
         <label class="hidden" for="words">Your message</label>
         <textarea id="words" rows="1" maxlength="2000" enterkeyhint="send" autocomplete="off" required></textarea>

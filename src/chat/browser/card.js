@@ -14,12 +14,14 @@ const VERDICTS = { go: 'Go', care: 'Go, with care', stop: 'Stop: don’t drill' 
  * @param {LoggedPlan} plan
  */
 export function planCard(plan) {
+  const stops = plan.verdict === 'stop';
   const warned = plan.cautions.filter(({ severity }) => severity !== 'note');
   const notes = plan.cautions.filter(({ severity }) => severity === 'note');
   return element(
     'article',
     { class: `card ${plan.verdict}`, 'aria-label': `Plan: ${VERDICTS[plan.verdict]}` },
     element('h2', {}, VERDICTS[plan.verdict]),
+    stops && section('Why', cautionList(warned)),
     plan.clear.length > 0 && section('What would clear it', bullets(plan.clear)),
     drawing(plan),
     plan.marks.length > 0 && marksTable(plan.marks),
@@ -28,7 +30,7 @@ export function planCard(plan) {
       plan.crossChecks.length > 0 && bullets(plan.crossChecks.map(crossCheckWords)),
     ),
     plan.fixing && section('What goes in', pairs(fixingLines(plan.fixing))),
-    warned.length > 0 && section('Watch for', cautionList(warned)),
+    !stops && warned.length > 0 && section('Watch for', cautionList(warned)),
     plan.advice.length > 0 && section('Worth knowing', bullets(plan.advice)),
     folded('Step by step', plan.steps.length > 0 && numbered(plan.steps)),
     folded('Tools and shopping', toolsOf(plan)),
@@ -40,7 +42,7 @@ export function planCard(plan) {
         bullets(plan.rejected.map(({ fastener, because }) => `${fastener.replaceAll('-', ' ')}: ${because}`)),
     ),
     folded(
-      'Where the figures come from',
+      'What this rests on',
       plan.basis.length > 0 &&
         bullets(
           plan.basis.map(({ title, at, standing }) => `${title}, ${at} (${standing.replaceAll('-', ' ')})`),
