@@ -44,32 +44,43 @@ export function accept(
   unit: DisplayUnit,
 ): Accepted {
   const accepted: Accepted = { facts: [], lines: [], against: null };
+  let against: Fact | null = null;
+  let fresh: JobSoFar = {};
   let sofar = said;
-  for (const each of facts) {
+  for (const each of wallFirst(facts)) {
     const fact = each.question === 'hazards' ? { ...each, value: lessBlanketNo(each.value, sofar) } : each;
     const before = disagreement(sofar, fact.value);
     if (before !== null && !replaces(fact)) {
-      accepted.against ??= { fact, before };
+      against ??= fact;
       continue;
     }
     sofar = laidOver(sofar, fact.value);
     accepted.facts.push(fact);
-    accepted.lines.push(understood(fact, before, unit));
+    if (before === null && !isNoneOfThose(fact)) fresh = laidOver(fresh, fact.value);
+    else accepted.lines.push(understood(fact, before, unit));
   }
-  return accepted;
+  accepted.lines.unshift(describe(fresh, unit).join(', '));
+  // Held against all that the message said, as it will be when the conversation is taken up again.
+  const before = against && disagreement(sofar, against.value);
+  return against && before ? { ...accepted, against: { fact: against, before } } : accepted;
 }
 
-/** One line that says what was understood: "24 kg", "28 kg now, not 24 kg". */
+/** A wall of another material drops what was said of the old one, so it comes before what is said of the new. */
+function wallFirst(facts: readonly Fact[]): readonly Fact[] {
+  const isWall = (fact: Fact): boolean => fact.question === 'wall.baseMaterial';
+  return [...facts.filter(isWall), ...facts.filter((fact) => !isWall(fact))];
+}
+
+/** What replaces something said before names both: "28 kg now, not 24 kg". A yes needs no "not no". */
 function understood(fact: Fact, before: JobSoFar | null, unit: DisplayUnit): string {
-  const now =
-    fact.question === 'hazards' && isAllNo(fact.value)
-      ? 'none of those'
-      : describe(fact.value, unit).join(', ');
-  if (before === null || now === '') return now;
-  const was = describe(before, unit).join(', ');
-  return was === now || was === '' ? now : `${now} now, not ${was}`;
+  if (isNoneOfThose(fact)) return 'none of those';
+  const now = describe(fact.value, unit).join(', ');
+  const was = before === null ? '' : describe(before, unit).join(', ');
+  if (was === now || was === '' || now === '') return now;
+  return /:(?:true|false)\b/.test(JSON.stringify(before)) ? `${now} now` : `${now} now, not ${was}`;
 }
 
+const isNoneOfThose = (fact: Fact): boolean => fact.question === 'hazards' && isAllNo(fact.value);
 const sameValue = (a: JobSoFar, b: JobSoFar): boolean => JSON.stringify(a) === JSON.stringify(b);
 const isEmpty = (value: JobSoFar): boolean => Object.keys(value).length === 0;
 

@@ -16,6 +16,23 @@ const CLEARED_BY: Readonly<Record<string, QuestionName>> = {
   'C-MH-2': 'crew.lifter',
   'C-MH-3': 'crew.people',
   'C-FL-2': 'place.below',
+  'C-WL-5': 'wall.condition',
+  'C-WA-1': 'wall.wet',
+  'C-AC-1': 'place.up',
+  'C-AC-2': 'place.up',
+  'C-SV-8': 'piece.lit',
+  'C-GT-3': 'building.heritage',
+  hangerOutside: 'piece.hanging',
+  impossibleCord: 'piece.hanging',
+  tooManyScrews: 'piece.hanging',
+  belowDatum: 'place.up',
+  throughCeiling: 'place.up',
+  heightNotSaid: 'wall.heightMm',
+  overOpening: 'place.across',
+  pastTheEnd: 'place.across',
+  tooWideBetween: 'place.across',
+  widerThanWall: 'wall.widthMm',
+  notALength: 'piece.size',
 };
 
 /** The first question that could clear what stops the job; null when none could. */

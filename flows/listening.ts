@@ -1,4 +1,4 @@
-import { awaitingIn, type Open } from './open.ts';
+import { awaitingIn, type Open, situationIn } from './open.ts';
 import type { QuestionName } from './question.ts';
 import type { Listening } from './reading.ts';
 
@@ -9,9 +9,14 @@ export function listeningTo(open: Open): Listening {
     known: open.folded.job,
     unit: open.folded.unit,
     lastAnswered: lastAnsweredIn(open),
-    hasPlan: open.standing !== null && open.standing.plan.verdict !== 'stop',
+    hasPlan: isWorkedOut(open),
     ...(open.offered?.kind === 'readings' && { offered: open.offered.ask }),
   };
+}
+
+/** A whole job has been worked out, whether it may be drilled or not: another piece is then another job. */
+export function isWorkedOut(open: Open): boolean {
+  return open.standing !== null && situationIn(open).plan !== null;
 }
 
 /** The question answered last: "make it 28" and "back" are about that one. A crew's defaults were not answered. */

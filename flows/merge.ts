@@ -17,7 +17,19 @@ const MAKES_ANEW: Readonly<Record<string, string>> = {
 
 /** The job with a part said later laid over it. Lists are replaced; neither input is changed. */
 export function laidOver(job: JobSoFar, part: JobSoFar): JobSoFar {
-  return over(job, part, '');
+  return over(isAnotherWall(job, part) ? lessOldWall(job) : job, part, '');
+}
+
+const isAnotherWall = (job: JobSoFar, part: JobSoFar): boolean =>
+  job.wall?.baseMaterial !== undefined &&
+  part.wall?.baseMaterial !== undefined &&
+  job.wall.baseMaterial !== 'unknown' &&
+  job.wall.baseMaterial !== part.wall.baseMaterial;
+
+/** Brick has cores and plaster, board has studs and a sheet: what was said of one is not true of the other. */
+function lessOldWall(job: JobSoFar): JobSoFar {
+  const { cores, finish, studs, courses, boardMm, boardLayers, voidMm, tensioned, ...wall } = job.wall ?? {};
+  return { ...job, wall };
 }
 
 function over<T extends object>(old: T, said: T, path: string): T {

@@ -5,6 +5,7 @@ import type { DisplayUnit } from './reading.ts';
 import type { Reply } from './reply.ts';
 import { assumptionText } from './wording/assumption.ts';
 import { fixingText, shoppingTable } from './wording/fixing.ts';
+import { inUnit, stepInUnit } from './wording/in-unit.ts';
 import { marksText } from './wording/marks.ts';
 import { sentence } from './wording/sentence.ts';
 
@@ -23,14 +24,18 @@ export function outcomeOf(before: Open, after: Open, id: string, standingLine: s
   }
   const open: Open = { ...after, standing: { id, plan, of } };
   const replies =
-    plan.verdict === 'stop' ? stopReplies(before, plan) : planReplies(before, after, plan, standingLine);
+    plan.verdict === 'stop'
+      ? stopReplies(before, plan, after.folded.unit)
+      : planReplies(before, after, plan, standingLine);
   return { open, logged: plan, replies: [...replies, planReply(plan, id)] };
 }
 
-/** Only an answer clears a stop; taking one back or starting over leaves nothing to speak of. */
+/** Only an answer clears a stop; taking one back, starting over or one more question leaves nothing to speak of. */
 function clearedNow(before: Open, after: Open): Reply[] {
   const answered = after.folded.live.length >= before.folded.live.length;
-  return before.standing?.plan.verdict === 'stop' && answered
+  const [was, is] = [situationIn(before), situationIn(after)];
+  const cleared = is.stops.length === 0 && (was.stops.length > 0 || is.plan !== null);
+  return before.standing?.plan.verdict === 'stop' && answered && cleared
     ? [text('That clears what stopped it. We go on.')]
     : [];
 }
@@ -45,9 +50,11 @@ const stopIds = (plan: Plan): string =>
     .map((each) => each.id)
     .join();
 
-function stopReplies(before: Open, plan: Plan): Reply[] {
+function stopReplies(before: Open, plan: Plan, unit: DisplayUnit): Reply[] {
   const clear =
-    plan.clear.length === 0 ? [] : [text(`What would clear it: ${plan.clear.map(sentence).join(' ')}`)];
+    plan.clear.length === 0
+      ? []
+      : [text(`What would clear it: ${plan.clear.map((line) => sentence(inUnit(line, unit))).join(' ')}`)];
   const was = before.standing?.plan;
   if (was?.verdict === 'stop' && stopIds(was) === stopIds(plan)) {
     return [text('Noted. What stops the job still stands.'), ...clear];
@@ -56,25 +63,27 @@ function stopReplies(before: Open, plan: Plan): Reply[] {
     was && was.verdict !== 'stop'
       ? [text('That changes the plan: the marks above no longer count. Do not drill.')]
       : [];
-  return [...changed, ...cautionReplies(plan, 'stop'), ...clear];
+  return [...changed, ...cautionReplies(plan, 'stop', unit), ...clear];
 }
 
 function planReplies(before: Open, after: Open, plan: Plan, standingLine: string): Reply[] {
   const { unit, job } = after.folded;
-  const was = before.standing?.plan;
+  const was = before.standing?.plan.verdict === 'stop' ? undefined : before.standing?.plan;
   const datum = job.wall?.datum?.kind ?? 'floor';
-  const opening = was && was.verdict !== 'stop' ? changesText(was, plan, unit) : [];
   const { fixing } = plan;
+  const table = shoppingTable(plan);
   return [
-    ...opening.map(text),
+    ...(was ? changesText(was, plan, unit).map(text) : []),
     { kind: 'marks', text: marksText(plan, datum, unit), marks: plan.marks, crossChecks: plan.crossChecks },
     ...(fixing === null ? [] : [{ kind: 'fixing', text: fixingText(fixing), fixing } satisfies Reply]),
-    ...cautionReplies(plan, 'warn'),
-    ...plan.advice.map((line) => text(sentence(line))),
+    ...cautionReplies(plan, 'warn', unit),
+    ...plan.advice
+      .filter((line) => !was?.advice.includes(line))
+      .map((line) => text(sentence(inUnit(line, unit)))),
     ...assumedNow(was, plan, unit),
-    { kind: 'table', ...shoppingTable(plan) },
+    ...(was && shoppingTable(was).text === table.text ? [] : [{ kind: 'table', ...table } satisfies Reply]),
     text(standingLine),
-    ...(situationIn(after).unacknowledged.length === 0 ? stepsReply(plan) : []),
+    ...(situationIn(after).unacknowledged.length === 0 ? stepsReply(plan, unit) : []),
   ];
 }
 
@@ -85,32 +94,44 @@ function changesText(was: Plan, plan: Plan, unit: DisplayUnit): string[] {
     : [`What changes: ${changes.join(' ')}`];
 }
 
-/** After a correction nobody confirms again, so what is assumed is said with the plan. */
+/** After a correction nobody confirms again, so what is newly assumed is said with the plan. */
 function assumedNow(was: Plan | undefined, plan: Plan, unit: DisplayUnit): Reply[] {
-  if (was === undefined || was.verdict === 'stop' || plan.assumptions.length === 0) return [];
-  return [
-    text(['Assumed:', ...plan.assumptions.map((each) => `- ${assumptionText(each, unit)}`)].join('\n')),
-  ];
+  if (was === undefined) return [];
+  const before = new Set(was.assumptions.map((each) => assumptionText(each, unit)));
+  const lines = plan.assumptions
+    .map((each) => assumptionText(each, unit))
+    .filter((line) => !before.has(line));
+  return lines.length === 0 ? [] : [text(['Assumed now:', ...lines.map((line) => `- ${line}`)].join('\n'))];
 }
 
 /** The step-by-step at the wall waits for the acknowledgement, where there is something to acknowledge. */
 function acknowledgedNow(before: Open, after: Open, plan: Plan): Reply[] {
-  return stateOf(before) === 'acknowledge' && stateOf(after) === 'planned' ? stepsReply(plan) : [];
+  return stateOf(before) === 'acknowledge' && stateOf(after) === 'planned'
+    ? stepsReply(plan, after.folded.unit)
+    : [];
 }
 
-function stepsReply(plan: Plan): Reply[] {
+function stepsReply(plan: Plan, unit: DisplayUnit): Reply[] {
   if (plan.steps.length === 0) return [];
-  return [text(['At the wall:', ...plan.steps.map((step, at) => `${at + 1}. ${sentence(step)}`)].join('\n'))];
+  return [
+    text(
+      [
+        'At the wall:',
+        ...plan.steps.map((step, at) => `${at + 1}. ${sentence(stepInUnit(step, unit))}`),
+      ].join('\n'),
+    ),
+  ];
 }
 
-function cautionReplies(plan: Plan, severity: 'stop' | 'warn'): Reply[] {
+/** A stop says how far to move, which is measured at the wall; it is said in the person's unit. */
+function cautionReplies(plan: Plan, severity: 'stop' | 'warn', unit: DisplayUnit): Reply[] {
   return plan.cautions
     .filter((each) => each.severity === severity)
     .map((each) => ({
       kind: 'caution',
       id: each.id,
       severity,
-      text: each.text,
+      text: severity === 'stop' ? inUnit(each.text, unit) : each.text,
       basis: [...new Set(each.basis.map((basis) => basis.title))],
     }));
 }

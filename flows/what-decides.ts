@@ -52,7 +52,10 @@ function decides(doubt: Doubt, job: Job, planOf: (job: Job) => Plan): boolean {
   return whatMatters(planOf(one)) !== whatMatters(planOf(other));
 }
 
+/** Of two stops only what stops matters: nobody is asked for glass when the hangers are off the frame. */
 function whatMatters({ verdict, fixing, cautions }: Plan): string {
+  if (verdict === 'stop')
+    return JSON.stringify(cautions.flatMap(({ id, severity }) => (severity === 'stop' ? [id] : [])));
   const heeded = cautions.filter((each) => each.severity !== 'note').map(({ id, text }) => `${id} ${text}`);
   return JSON.stringify([
     verdict,

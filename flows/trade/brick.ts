@@ -14,7 +14,7 @@ function bitFor(text: string): string | null {
     (each) => each.shank === gauge && each.plugMm !== undefined && each.only === undefined,
   );
   if (gauge === undefined || row === undefined) return null;
-  return `For a ${gauge} gauge in brick: ${row.holeMm} mm masonry bit and a ${row.holeMm} x ${row.plugMm} mm plug. Rotary until you know it is solid, then hammer, never through the plaster. ${by(row.cap)}`;
+  return `For a ${gauge} gauge in brick: ${row.holeMm} mm masonry bit and a plug ${row.holeMm} x ${row.plugMm} mm. Rotary until you know it is solid, then hammer, never through the plaster. ${by(row.cap)}`;
 }
 
 function depth(text: string, plaster: number | undefined): string | null {

@@ -1,6 +1,7 @@
 import type { JobSoFar } from '../../core/job.ts';
 import { basisOf, type Sourced } from '../../core/sources.ts';
 import { HOW_KNOWN } from '../wording/how-known.ts';
+import { sentence } from '../wording/sentence.ts';
 
 /** A question of the trade: every form in `asks` must match; `answer` is null when the figures in it are not ours. */
 export type TradeAnswer = {
@@ -12,7 +13,7 @@ export type TradeAnswer = {
 export function by(record: Omit<Sourced<unknown>, 'value'>): string {
   const { title, at, standing } = basisOf(record);
   return standing === 'common-practice' || standing === 'our-choice'
-    ? `(${HOW_KNOWN[standing]}.)`
+    ? `(${sentence(HOW_KNOWN[standing])})`
     : `(${title}, ${at}: ${HOW_KNOWN[standing]}.)`;
 }
 

@@ -1,6 +1,6 @@
 import { type Accepted, accept, entryOf, type Speaker } from '../accept.ts';
 import type { Entry } from '../entry.ts';
-import { awaitingIn, type Offered, type Open, stateOf } from '../open.ts';
+import { awaitingIn, type Offered, type Open, situationIn, stateOf } from '../open.ts';
 import type { QuestionName } from '../question.ts';
 import type { AskBack, DisplayUnit, Fact, Reading } from '../reading.ts';
 import { describe } from '../wording/describe.ts';
@@ -16,10 +16,10 @@ export function factsSaid(open: Open, reading: Reading, speaker: Speaker): Turn 
   const answering = open.offered?.ask.question ?? awaiting;
   const replaces = (fact: Fact): boolean =>
     reading.correction ||
-    GATHERED.has(stateOf(open)) ||
+    isGathered(open) ||
     fact.question === answering ||
     isRemembered(open, fact.question);
-  const unit = reading.unit ?? open.folded.unit;
+  const unit = speaker.unit ?? open.folded.unit;
   const accepted = accept(reading.facts, open.folded.said, replaces, unit);
   const turn = recorded(accepted.facts, accepted.lines, speaker);
   const refused = reading.refused.map((each) => `${sentence(each.because)} For example: ${each.example}.`);
@@ -29,6 +29,11 @@ export function factsSaid(open: Open, reading: Reading, speaker: Speaker): Turn 
   if (asked)
     return askedBack(turn, { kind: 'readings', ask: asked, said: speaker.said }, speaker, null, refused);
   return { ...turn, say: [...turn.say, ...refused] };
+}
+
+function isGathered(open: Open): boolean {
+  const state = stateOf(open);
+  return GATHERED.has(state) || (state === 'stopped' && situationIn(open).plan !== null);
 }
 
 /** Records facts as they are, with one line that says what was understood. */

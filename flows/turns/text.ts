@@ -1,6 +1,6 @@
 import { entryWithout, type Speaker } from '../accept.ts';
 import { entriesFor } from '../crew-defaults.ts';
-import { listeningTo } from '../listening.ts';
+import { isWorkedOut, listeningTo } from '../listening.ts';
 import { awaitingIn, type Open } from '../open.ts';
 import type { Parts } from '../parts.ts';
 import { QUESTIONS } from '../questions/all.ts';
@@ -14,6 +14,7 @@ import { back } from './back.ts';
 import { askedBack, factsSaid } from './facts.ts';
 import { anotherPiece, tookReading } from './offered.ts';
 import { pickedIn } from './picked.ts';
+import { spokenUnit } from './spoken-unit.ts';
 import { says, type Turn } from './turn.ts';
 
 /** What typed words come to. */
@@ -23,7 +24,8 @@ export function textHeard(open: Open, said: string, speaker: Speaker, parts: Par
     if (picked !== null) return tookReading(open, open.offered, picked, speaker, parts);
   }
   const reading = parts.understand(said, listeningTo(open));
-  const by: Speaker = reading.unit ? { ...speaker, unit: reading.unit } : speaker;
+  const unit = spokenUnit(reading);
+  const by: Speaker = unit ? { ...speaker, unit } : speaker;
   return (
     spokenTo(open, said, reading, by) ??
     factsTurn(open, reading, by) ??
@@ -60,9 +62,9 @@ function startOver(open: Open, by: Speaker): Turn {
   };
 }
 
-/** Only while a plan that may be drilled stands; before that, another piece is a correction of this one. */
+/** Only once this piece is worked out; before that, another piece is a correction of this one. */
 function namesAnother(open: Open, said: string, by: Speaker): Turn | null {
-  if (open.standing === null || open.standing.plan.verdict === 'stop') return null;
+  if (!isWorkedOut(open)) return null;
   return askedBack({ added: [], say: [] }, anotherPiece(said), by);
 }
 

@@ -1,5 +1,5 @@
 import type { Accessory, JobSoFar } from '../../core/job.ts';
-import type { Millimetres } from '../../core/quantity.ts';
+import { type Millimetres, mm } from '../../core/quantity.ts';
 import type { DisplayUnit } from '../reading.ts';
 import { hangingText } from './hanging.ts';
 import { figure, length, mass } from './length.ts';
@@ -64,8 +64,9 @@ function ofWall({ wall }: JobSoFar, unit: DisplayUnit): string[] {
 }
 
 function finishText(finish: NonNullable<NonNullable<JobSoFar['wall']>['finish']>, unit: DisplayUnit): string {
-  if (finish.kind === 'unknown') return 'finish not known';
-  const kind = finish.kind === 'bare' ? 'no finish' : finish.kind;
+  if (finish.kind === 'unknown' && finish.thicknessMm === undefined) return 'finish not known';
+  if (finish.kind === 'unknown') return `${length(finish.thicknessMm ?? mm(0), unit)} finish, kind not known`;
+  const kind = finish.kind === 'bare' ? 'no finish' : (finish.kind ?? 'finish');
   return finish.thicknessMm === undefined ? kind : `${length(finish.thicknessMm, unit)} ${kind}`;
 }
 

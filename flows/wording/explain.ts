@@ -1,5 +1,6 @@
 import type { Plan, Why } from '../../core/plan-shape.ts';
 import { awaitingIn, type Open, situationIn, stateOf } from '../open.ts';
+import type { QuestionName } from '../question.ts';
 import { QUESTIONS } from '../questions/all.ts';
 import { HOW_KNOWN } from './how-known.ts';
 import { tidy } from './length.ts';
@@ -10,13 +11,28 @@ export function explain(open: Open, about: string | undefined): string[] {
   const plan = open.standing?.plan ?? situationIn(open).plan;
   const whys = about === undefined || plan === null ? [] : asked(plan, about);
   if (whys.length > 0) return whys;
-  const question = awaitingIn(open);
+  if (plan !== null && plan.verdict !== 'stop' && about !== undefined && figuresIn(about).length > 0) {
+    return [`I find no ${about} in this plan. Ask about ${namesIn(plan)}.`];
+  }
+  const question = questionMeant(about) ?? awaitingIn(open);
   if (question !== null && stateOf(open) !== 'stopped') return [sentence(QUESTIONS[question].why)];
   if (plan !== null && plan.verdict === 'stop') return plan.cautions.filter(stops).map(cautionWhy);
   if (question !== null) return [sentence(QUESTIONS[question].why)];
   if (plan !== null) return [`Ask about any number in it: ${namesIn(plan)}.`];
   return ['Nothing is being asked just now.'];
 }
+
+/** "Why do you need the year" is about that question, open or not. */
+function questionMeant(about: string | undefined): QuestionName | null {
+  const words = wordsIn(about ?? '').filter((word) => word.length > 3);
+  const named = (Object.keys(QUESTIONS) as QuestionName[]).filter((name) => !isLastWord(name));
+  return named.find((name) => wordsIn(spelled(name)).some((word) => words.includes(word))) ?? null;
+}
+
+const isLastWord = (name: QuestionName): boolean => name === 'confirm' || name === 'acknowledge';
+/** "building.yearBuilt" as words: building, year, built; the group alone names nothing. */
+const spelled = (name: string): string =>
+  (name.split('.').at(-1) ?? name).replace(/(Mm|Kg|N)$/, '').replace(/([A-Z])/g, ' $1');
 
 const stops = (caution: Plan['cautions'][number]): boolean => caution.severity === 'stop';
 
@@ -56,13 +72,29 @@ function sharesWords(text: string, words: readonly string[]): boolean {
 }
 
 function whyText(why: Why): string {
-  const inputs = Object.entries(why.inputs).map(
-    ([name, value]) => `${name} ${typeof value === 'number' ? tidy(value, 1) : value}`,
-  );
+  const inputs = Object.entries(why.inputs).map(([name, value]) => inputText(name, value));
   const from = inputs.length === 0 ? '' : ` With ${inputs.join(', ')}.`;
   const basis = why.basis.map((each) => `${each.title}, ${each.at} (${HOW_KNOWN[each.standing]})`);
   const by = basis.length === 0 ? '' : ` Basis: ${basis.join('; ')}.`;
   return `${sentence(`${why.of}: ${why.result}`)} It is ${why.formula}.${from}${by}`;
+}
+
+const UNITS: readonly (readonly [RegExp, string])[] = [
+  [/Mm$/, ' mm'],
+  [/Kg$/, ' kg'],
+  [/Mpa$/, ' MPa'],
+  [/Nmm$/, ' N mm'],
+  [/N$/, ' N'],
+];
+
+/** "leverArmMm", 21.8 as "lever arm 21.8 mm". */
+function inputText(name: string, value: number | string): string {
+  const [form, unit] = UNITS.find(([ends]) => ends.test(name)) ?? [/$/, ''];
+  const words = name
+    .replace(form, '')
+    .replace(/([a-z])([A-Z])/g, '$1 $2')
+    .toLowerCase();
+  return `${words} ${typeof value === 'number' ? tidy(value, 1) : value}${typeof value === 'number' ? unit : ''}`;
 }
 
 function cautionWhy(caution: Plan['cautions'][number]): string {

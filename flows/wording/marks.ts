@@ -1,6 +1,7 @@
 import type { DatumKind } from '../../core/job.ts';
 import type { BattenLine, CrossCheck, Mark, Plan } from '../../core/plan-shape.ts';
 import type { DisplayUnit } from '../reading.ts';
+import { inUnit } from './in-unit.ts';
 import { length } from './length.ts';
 import { sentence } from './sentence.ts';
 import { DATUM } from './words.ts';
@@ -20,7 +21,7 @@ function markText(mark: Mark, datum: DatumKind, unit: DisplayUnit): string {
     mark.upHereMm !== undefined && mark.upMm !== undefined && mark.upHereMm !== mark.upMm
       ? ` (a tape straight below it reads ${length(mark.upHereMm, unit)})`
       : '';
-  const on = mark.on === undefined ? '' : `, ${mark.on}`;
+  const on = mark.on === undefined ? '' : `, ${inUnit(mark.on, unit)}`;
   return sentence(`Mark ${mark.id}: ${[across, ...heights(mark, datum, unit)].join(', ')}${here}${on}`);
 }
 

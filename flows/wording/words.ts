@@ -106,8 +106,8 @@ export const VALUE: Readonly<Record<string, Readonly<Record<string, string>>>> =
     unknown: 'whose wall not known',
   },
   'building.consent': {
-    true: 'landlord said yes',
-    false: 'no yes from the landlord',
+    true: 'the landlord said yes',
+    false: 'the landlord has not said yes',
     unknown: 'consent not known',
   },
   'building.heritage': { true: 'listed building', false: 'not listed', unknown: 'listed or not: not known' },
