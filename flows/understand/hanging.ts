@@ -13,6 +13,8 @@ import { saidBetween, type Token } from './token.ts';
 import type { LengthUnit } from './unit.ts';
 
 const QUESTION = 'piece.hanging';
+/** More than the most hangers on one piece are told with; our choice. */
+const MOST_FIGURES = 24;
 
 /**
  * Reads how the piece hangs: rings, keyholes, cord, batten or clips, and where they are. Points keep what was
@@ -32,6 +34,8 @@ export function readHanging(said: readonly Token[], listening: Listening): Heard
   const rest = outside(all, pairs === null ? figures : [...figures, pairs]);
   if (figures.some((each) => each.negative))
     return refused(QUESTION, 'a measure from an edge is more than nothing', rest);
+  if (figures.length > MOST_FIGURES)
+    return askedBack(QUESTION, 'Too many figures there. Left one first: how far in, how far down?', [], rest);
   const absurd = figures.find((each) => each.readings.length === 0);
   if (absurd !== undefined) return refused(QUESTION, `${absurd.text} is no measure on a frame`, rest);
   const told = figures.length > 0 || pairs !== null || shareDown(all, listening) !== null;

@@ -6,6 +6,9 @@ import type { Found } from './length.ts';
 import { jobPart, type LengthQuestion } from './length-value.ts';
 import type { Token } from './token.ts';
 
+/** Nobody answers one length with more figures than this; our choice. */
+const MOST_FIGURES = 6;
+
 /** One fact of the lengths that may answer `question`, or why not: several figures, several units, nothing sensible. */
 export function decide(
   question: LengthQuestion,
@@ -16,6 +19,8 @@ export function decide(
   const rest = outside(all, lengths);
   const [first, second] = lengths;
   if (first === undefined) return null;
+  if (lengths.length > MOST_FIGURES)
+    return asked(question, 'Too many figures there. Which one is it?', [], rest);
   if (lengths.some((each) => each.negative)) return refused(question, 'a length is more than nothing', rest);
   const make = (value: Millimetres, inferred: boolean): Fact =>
     fact(question, jobPart(question, value, all, listening), first.text, inferred);

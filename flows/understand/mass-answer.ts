@@ -17,6 +17,9 @@ const MOST_KG: Kilograms = kg(600);
 /** Above this a figure without a unit is asked about: pounds, or a slip; our choice. */
 const MOST_BARE_KG: Kilograms = kg(150);
 
+/** Nobody says more masses than this of one piece; our choice. */
+const MOST_FIGURES = 6;
+
 /** Words that say that a bare figure is a mass. */
 const WEIGHS = /^(weigh|weighs|weighed|weighing|weight|wieght|weigth|weights|mass|heavy|kilos|kg|m)$/;
 
@@ -40,12 +43,15 @@ export function readMass(said: readonly Token[], listening: Listening): Heard {
   const rest = outside(all, masses);
   if (masses.length === 0) return open ? wrongKind(all, rest) : null;
   if (masses.some((each) => each.negative)) return refused(QUESTION, 'a mass is more than nothing', rest);
+  if (masses.length > MOST_FIGURES)
+    return asked(QUESTION, 'Too many figures there. How heavy is the whole piece?', [], rest);
   const sense = howMuch(all, masses);
+  const text = saidIn(all, masses);
   if (sense.kind === 'ask') {
     return asked(
       QUESTION,
       sense.text,
-      sense.readings.map((each) => reading(each, saidIn(all, masses))),
+      sense.readings.map((each) => reading(each, text)),
       rest,
     );
   }
@@ -55,12 +61,12 @@ export function readMass(said: readonly Token[], listening: Listening): Heard {
   const read = sense.kg.valueOf();
   if (read <= 0) return refused(QUESTION, 'a mass is more than nothing', rest);
   const unsaid = sense.from.every((each) => each.unit === null);
-  if (unsaid && read > MOST_BARE_KG && read <= MOST_KG) return askUnit(sense.kg, saidIn(all, masses), rest);
+  if (unsaid && read > MOST_BARE_KG && read <= MOST_KG) return askUnit(sense.kg, text, rest);
   if (read < LEAST_KG || read > MOST_KG) {
     return refused(QUESTION, `${round(read)} kg is no mass for a piece on a wall`, rest);
   }
   const worked = sense.worked || sense.from.some((each) => each.words) || (unsaid && spoken === 'lb');
-  return { kind: 'facts', facts: [massFact(sense.kg, saidIn(all, masses), worked)], rest };
+  return { kind: 'facts', facts: [massFact(sense.kg, text, worked)], rest };
 }
 
 const QUESTION = 'piece.massKg';
