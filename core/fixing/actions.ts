@@ -4,7 +4,7 @@ import { comOf } from '../piece/centre-of-mass.ts';
 import { cordTension, hookSidePull, inwardPull } from '../piece/cord-tension.ts';
 import { massOf } from '../piece/mass.ts';
 import { shareOf } from '../piece/share.ts';
-import type { Actions, Assumption, Mark, PerMark } from '../plan-shape.ts';
+import type { Actions, Assumption, Mark, PerMark, Why } from '../plan-shape.ts';
 import {
   type Kilograms,
   least,
@@ -26,6 +26,7 @@ export type Load = {
   readonly comOffCentreMm: Millimetres;
   readonly comFromLeftEndMm: Millimetres;
   readonly comFromWallMm: Millimetres;
+  readonly massWhy: Why;
   readonly assumptions: readonly Assumption[];
   readonly basis: readonly Basis[];
 };
@@ -67,6 +68,7 @@ export function loadOf(job: Job, setOut: SetOut): Load {
     comOffCentreMm: mm(com.fromLeftMm - piece.widthMm / 2),
     comFromLeftEndMm: comX,
     comFromWallMm: com.fromWallMm,
+    massWhy: mass.why,
     assumptions: com.assumptions,
     basis: [...mass.basis, ...com.basis],
   };

@@ -55,7 +55,7 @@ export function boardCandidate(
         result: `${Math.ceil(place.beyondMm)} mm`,
         basis: [basisOf(SHEET)],
       },
-      ...strengthWhys(held, point, anchor.shank, place.standOffMm, cap),
+      ...strengthWhys(held, point, anchor.shank, place.armMm, cap),
     ],
     advice: [
       'A stud is the better fixing: look for one first.',
@@ -69,12 +69,13 @@ export function boardCandidate(
 
 function whyNot(
   anchor: BoardAnchor,
-  { job, load, boardMm, layers, setOut, proven }: BoardPlace,
+  { batten, job, load, boardMm, layers, setOut, proven }: BoardPlace,
 ): string | null {
   const { wholeKg, withTogglesKg, toggles } = BOARD_ONLY.value;
   const limit = anchor.toggle && setOut.marks.length >= toggles ? withTogglesKg : wholeKg;
   if (load.massKg > limit) return `${limit} kg is the most a whole piece should hang on board alone`;
   if (boardMm < SHEET.value.thinnestMm) return `a sheet of ${boardMm} mm is too thin for it`;
+  if (batten && !anchor.toggle) return 'what it is supplied with is too short to hold a batten';
   if (layers > 1 && anchor.capTwo === undefined) return 'it is for one sheet only';
   if (layers === 1 && !anchor.toggle && boardMm > SHEET.value.oneSheetUpToMm)
     return 'the sheet is too thick for it';
@@ -111,7 +112,7 @@ function anchorCheck(anchor: BoardAnchor, point: PointLoad, cap: HoldingCap, pla
     basis: cap.basis,
     noSource: cap.noSource,
   };
-  const bending = bendingResistance(anchor.shank, place.standOffMm, point.tensionN);
+  const bending = bendingResistance(anchor.shank, place.armMm, point.tensionN);
   const bent = point.shearN === 0 ? 0 : point.shearN / bending;
   if (bent <= held.utilisation) return held;
   return {
@@ -127,7 +128,7 @@ function anchorCheck(anchor: BoardAnchor, point: PointLoad, cap: HoldingCap, pla
 const BEHIND = { screw: 20, bolt: 45 };
 
 function anchorFixing(anchor: BoardAnchor, place: BoardPlace, worst: WorstCheck): Fixing {
-  const through = place.standOffMm + place.beyondMm;
+  const through = place.outsideMm + place.beyondMm;
   const gauge = typeof anchor.shank === 'number' ? anchor.shank : undefined;
   const lengthMm = mm(
     gauge === undefined ? Math.ceil((through + BEHIND.bolt) / 5) * 5 : through + BEHIND.screw <= 32 ? 32 : 38,

@@ -15,6 +15,10 @@ export type BoardPlace = {
   /** Board and finish: what a screw crosses before it meets timber. */
   readonly beyondMm: Millimetres;
   readonly standOffMm: Millimetres;
+  /** What stays outside the finish: the stand-off, or a batten's thickness. */
+  readonly outsideMm: Millimetres;
+  /** From the board's face out to the load. */
+  readonly armMm: Millimetres;
   readonly shelf: 'AU' | 'UK' | 'US';
   readonly proven: HoldingCap | null;
   /** Whether the piece hangs on a split batten. */

@@ -11,6 +11,7 @@ import { ifSolid } from './if-solid.ts';
 import { notComputed } from './not-computed.ts';
 import { BATTEN } from './stand-off.ts';
 import { walkedOf } from './walk-candidates.ts';
+import { actionWhys } from './why-it-pulls.ts';
 
 /**
  * Chooses a fastener for a job that is set out: walks the preference list of its base material and takes the
@@ -51,10 +52,15 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
     chosen.fastener === 'batten-screws' ||
     chosen.fastener === 'board-across-studs';
   const fixing = chosen.fixing();
-  const why = chosen.why();
+  const acting = job.piece.hanging.by === 'batten' ? battenActions(load, chosen) : actions;
+  const why = [
+    load.massWhy,
+    ...actionWhys(job, setOut, acting, load.comFromWallMm, load.comFromLeftEndMm),
+    ...chosen.why(),
+  ];
   return {
     ok: true,
-    actions: job.piece.hanging.by === 'batten' ? battenActions(load, chosen) : actions,
+    actions: acting,
     fixing,
     alternatives: [...ifSolid(job, setOut, load, proven.cap), ...alternatives],
     rejected,

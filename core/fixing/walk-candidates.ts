@@ -44,6 +44,7 @@ export function walkedOf(job: Job, setOut: SetOut, load: Load, proven: HoldingCa
   if (job.wall.baseMaterial !== 'plasterboard-on-timber-studs') return null;
   const finish = coatOnBoard(job.wall);
   const { boardMm, layers, assumptions: boardTaken } = boardOf(job);
+  const byBatten = job.piece.hanging.by === 'batten';
   const place: BoardPlace = {
     job,
     setOut,
@@ -52,9 +53,11 @@ export function walkedOf(job: Job, setOut: SetOut, load: Load, proven: HoldingCa
     layers,
     beyondMm: mm(boardMm + finish.thicknessMm),
     standOffMm,
+    outsideMm: byBatten ? BATTEN.value.thicknessMm : standOffMm,
+    armMm: byBatten ? mm(BATTEN.value.thicknessMm / 2 + standOffMm) : standOffMm,
     shelf,
     proven,
-    batten: job.piece.hanging.by === 'batten',
+    batten: byBatten,
     tiled: finish.kind === 'tile',
   };
   return {

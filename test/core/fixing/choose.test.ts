@@ -178,3 +178,25 @@ test('a hole that would go through the wall is not offered [our-choice]', () => 
 test('a mass nobody knows is held by nothing', () => {
   expect(notHeld({ kg: Number.POSITIVE_INFINITY }).because).toContain('not known');
 });
+
+test('a split batten on board whose studs are not known is held by toggles while it is light, and by nothing when it is not [common-practice]', () => {
+  const hanging = { by: 'batten' as const, fromTopMm: mm(100), lengthMm: mm(1000) };
+  const wall = { ...BOARD, studs: 'unknown' as const };
+  const { fixing, actions } = held({ kg: 15, widthMm: 1200, hanging, wall });
+  expect(fixing).toMatchObject({ fastener: 'strap-toggle', count: 4 });
+  // 15 kg over 4, and W a/z: 18 mm off the wall over 40 to the lower edge, beside W e/h.
+  expect(actions.perMark[0]?.shearN).toBeCloseTo((15 * 9.80665) / 4, 6);
+  expect(actions.perMark[0]?.tensionN).toBeCloseTo(((15 * 9.80665) / 4) * (18 / 40 + 30 / 900), 6);
+  expect(
+    notHeld({ kg: 40, widthMm: 1200, hanging, wall })
+      .rejected.map((each) => each.because)
+      .join(' '),
+  ).toContain('studs');
+});
+
+test('a split batten across known studs takes two screws in each [common-practice]', () => {
+  const hanging = { by: 'batten' as const, fromTopMm: mm(100), lengthMm: mm(1000) };
+  const { fixing } = held({ kg: 35, widthMm: 1200, hanging, wall: { ...BOARD, studs: STUDS } });
+  // The batten runs 1000 to 2000; studs at 1200 and 1650.
+  expect(fixing).toMatchObject({ fastener: 'batten-screws', count: 4, screw: { head: 'countersunk' } });
+});
