@@ -3,6 +3,7 @@ import { DatabaseSync } from 'node:sqlite';
 import { expect, onTestFinished, test } from 'vitest';
 import { type NodeStore, openNodeStore } from '../../../src/ledger/node-store.ts';
 import { crewContract } from '../crew/crew-contract.ts';
+import { keepingContract } from '../crew/keeping-contract.ts';
 import { storeContract } from './store-contract.ts';
 import { tempFolder } from './temp-folder.ts';
 
@@ -14,7 +15,9 @@ const openTemp = (lost = () => {}): NodeStore & { file: string } => {
 };
 
 test.each(storeContract)('on node:sqlite a store $claim', ({ holds }) => holds(openTemp()));
-test.each(crewContract)('on node:sqlite a crew $claim', ({ holds }) => holds(openTemp()));
+test.each([...crewContract, ...keepingContract])('on node:sqlite a crew $claim', ({ holds }) =>
+  holds(openTemp()),
+);
 
 test('the file is written ahead, with full sync, by one process only', () => {
   const store = openTemp();
