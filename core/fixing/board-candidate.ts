@@ -69,7 +69,7 @@ export function boardCandidate(
 
 function whyNot(
   anchor: BoardAnchor,
-  { batten, job, load, boardMm, layers, setOut, proven }: BoardPlace,
+  { batten, beyondMm, tiled, job, load, boardMm, layers, setOut, proven }: BoardPlace,
 ): string | null {
   const { wholeKg, withTogglesKg, toggles } = BOARD_ONLY.value;
   const limit = anchor.toggle && setOut.marks.length >= toggles ? withTogglesKg : wholeKg;
@@ -77,7 +77,8 @@ function whyNot(
   if (boardMm < SHEET.value.thinnestMm) return `a sheet of ${boardMm} mm is too thin for it`;
   if (batten && !anchor.toggle) return 'what it is supplied with is too short to hold a batten';
   if (layers > 1 && anchor.capTwo === undefined) return 'it is for one sheet only';
-  if (layers === 1 && !anchor.toggle && boardMm > SHEET.value.oneSheetUpToMm)
+  if (tiled && !anchor.toggle) return 'through a tile only a toggle, or a stud';
+  if (layers === 1 && !anchor.toggle && beyondMm > SHEET.value.oneSheetUpToMm)
     return 'the sheet is too thick for it';
   const clear = job.wall.voidMm;
   if (clear !== undefined && clear < anchor.voidMm)

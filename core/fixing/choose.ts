@@ -26,7 +26,7 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
     return {
       ok: false,
       actions,
-      ...notComputed(job.wall.baseMaterial),
+      ...notComputed(job.wall),
       rejected: [],
       assumptions: [...load.assumptions],
       basis: [...load.basis],

@@ -1,4 +1,4 @@
-import type { BaseMaterial } from '../job.ts';
+import type { BaseMaterial, Wall } from '../job.ts';
 
 /** Walls whose fixings this program does not work out yet: said plainly, nothing faked. */
 const NAMES: Partial<Record<BaseMaterial, string>> = {
@@ -12,8 +12,8 @@ const NAMES: Partial<Record<BaseMaterial, string>> = {
 };
 
 /** Why there is no fixing for a wall, and what would get the piece up. */
-export function notComputed(baseMaterial: BaseMaterial): { because: string; clears: string } {
-  const name = NAMES[baseMaterial];
+export function notComputed({ baseMaterial, finish }: Wall): { because: string; clears: string } {
+  const name = NAMES[baseMaterial] ?? (finish?.kind === 'board' ? 'board over masonry' : undefined);
   if (name === undefined) {
     return {
       because: 'What this wall is made of is not known, so no fixing can be worked out.',

@@ -200,3 +200,34 @@ test('a split batten across known studs takes two screws in each [common-practic
   // The batten runs 1000 to 2000; studs at 1200 and 1650.
   expect(fixing).toMatchObject({ fastener: 'batten-screws', count: 4, screw: { head: 'countersunk' } });
 });
+
+test('board over brick is not worked out yet, and says so', () => {
+  expect(notHeld({ kg: 6, wall: { finish: { kind: 'board' } } }).because).toContain('board over masonry');
+});
+
+test('through a tile on board only a toggle is left, at half its cap [common-practice]', () => {
+  const { fixing } = held({ kg: 6, wall: { ...BOARD, finish: { kind: 'tile' } } });
+  expect(fixing).toMatchObject({ fastener: 'strap-toggle', bit: { kind: 'tile', action: 'rotary' } });
+  expect(fixing.governing.resistanceN).toBeCloseTo((15 / 2) * 9.80665, 6);
+});
+
+test('every number of a plan that can be asked about has its formula, result and basis', () => {
+  const { why } = held({ kg: 24 });
+  const asked = [
+    'mass',
+    'load on each mark',
+    'outward pull',
+    'hole depth',
+    'screw length',
+    'utilisation',
+    'governing resistance',
+    'bending of the screw',
+    'cap',
+  ];
+  expect(why.map((each) => each.of)).toEqual(asked);
+  for (const each of why) {
+    expect(each.formula).not.toBe('');
+    expect(each.result).not.toBe('');
+    expect(each.basis.length).toBeGreaterThan(0);
+  }
+});
