@@ -1,4 +1,5 @@
 import { standingCautions, stopsSoFar } from '../core/caution/rules.ts';
+import { checkOf } from '../core/check.ts';
 import { planOf } from '../core/plan.ts';
 import { flowOf } from './flow.ts';
 import { factForChoice, understand } from './understand/understand.ts';
@@ -8,6 +9,7 @@ export const { begin, resume, step } = flowOf({
   understand,
   factForChoice,
   planOf,
+  checkOf,
   stopsSoFar,
   standingLine: standingCautions,
 });

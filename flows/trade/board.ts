@@ -19,7 +19,7 @@ function hold(text: string): string | null {
   );
   const first = kinds[0];
   if (!first) return null;
-  return `${count === 1 ? 'One' : count} in sound 13 mm board, as a cap: ${each.join('; ')}. Each has to have a hanger of its own, and over ${BOARD_ONLY.value.wholeKg} kg the whole piece goes to the studs. The packet beats this. ${by(first.cap)}`;
+  return `${count === 1 ? 'One' : `${count} of them`} in sound 13 mm board, as a cap: ${each.join('; ')}. Each has to have a hanger of its own, and over ${BOARD_ONLY.value.wholeKg} kg the whole piece goes to the studs. The packet beats this. ${by(first.cap)}`;
 }
 
 function named(fastener: string, text: string): boolean {

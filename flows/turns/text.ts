@@ -3,17 +3,16 @@ import { entriesFor } from '../crew-defaults.ts';
 import { isWorkedOut, listeningTo } from '../listening.ts';
 import { awaitingIn, type Open } from '../open.ts';
 import type { Parts } from '../parts.ts';
-import { QUESTIONS } from '../questions/all.ts';
 import type { Fact, Intent, Reading } from '../reading.ts';
 import { tradeAnswer } from '../trade/answer.ts';
 import { explain } from '../wording/explain.ts';
-import { sentence } from '../wording/sentence.ts';
 import { greeting, help, notUnderstood, pausing } from '../wording/talk.ts';
 import { notKnown, shortAnswer } from './answers.ts';
 import { back } from './back.ts';
 import { askedBack, factsSaid } from './facts.ts';
 import { anotherPiece, tookReading } from './offered.ts';
 import { pickedIn } from './picked.ts';
+import { readBack } from './read-back.ts';
 import { spokenUnit } from './spoken-unit.ts';
 import { says, type Turn } from './turn.ts';
 
@@ -27,14 +26,14 @@ export function textHeard(open: Open, said: string, speaker: Speaker, parts: Par
   const unit = spokenUnit(reading);
   const by: Speaker = unit ? { ...speaker, unit } : speaker;
   return (
-    spokenTo(open, said, reading, by) ??
+    spokenTo(open, said, reading, by, parts) ??
     factsTurn(open, reading, by) ??
     answered(open, reading.intent, by, parts) ?? { ...says(notUnderstood(open)) }
   );
 }
 
 /** What is spoken to the assistant itself, whatever figures it holds. */
-function spokenTo(open: Open, said: string, reading: Reading, by: Speaker): Turn | null {
+function spokenTo(open: Open, said: string, reading: Reading, by: Speaker, parts: Parts): Turn | null {
   switch (reading.intent) {
     case 'start-over':
       return startOver(open, by);
@@ -50,6 +49,8 @@ function spokenTo(open: Open, said: string, reading: Reading, by: Speaker): Turn
       return tradeAnswer(said, open);
     case 'new-piece':
       return namesAnother(open, said, by);
+    case 'self-check':
+      return says(...readBack(said, open, parts));
     default:
       return null;
   }
@@ -94,19 +95,7 @@ function answered(open: Open, intent: Intent, by: Speaker, parts: Parts): Turn |
       return says(...greeting(open));
     case 'where-were-we':
       return { ...says(), tellsAll: true };
-    case 'self-check':
-      return says(...selfCheck(open));
     default:
       return null;
   }
-}
-
-function selfCheck(open: Open): string[] {
-  const marks = open.standing?.plan.marks ?? [];
-  if (marks.length === 0) return ['There are no marks to check yet.'];
-  return [
-    sentence(
-      `Measure each mark again from both ends and from the datum, and compare with the list above; ${QUESTIONS['place.up'].why.toLowerCase()}`,
-    ),
-  ];
 }

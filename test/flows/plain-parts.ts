@@ -130,6 +130,7 @@ export const plainParts: Parts = {
       (fact) => fact.question === question && JSON.stringify(fact.value).includes(`"${value}"`),
     ) ?? null,
   planOf: plainPlan,
+  checkOf: () => ({ verdict: 'go', marks: [], tiltDeg: null, fixing: null, cautions: [], text: 'Checked.' }),
   stopsSoFar: (job) => [
     ...(job.place?.below === 'cot' ? [stop('C-FL-2', 'Nothing over a cot.', 'Another place.')] : []),
     ...((job.piece?.massKg ?? 0) > 50 ? [stop('C-GT-9', 'Over 50 kg.', 'Someone who signs for it.')] : []),
