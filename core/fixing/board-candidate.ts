@@ -1,6 +1,6 @@
 import type { Fixing } from '../plan-shape.ts';
 import { mm, type Newtons, newtons, STANDARD_GRAVITY } from '../quantity.ts';
-import { basisOf } from '../sources.ts';
+import { basisOf, sourced } from '../sources.ts';
 import { BOARD_ONLY, type BoardAnchor, OUTWARD_SHARE, SHEET, UNDER_TILE } from './board-anchors.ts';
 import type { BoardPlace } from './board-place.ts';
 import { type Candidate, governingOf, type Unusable } from './candidate.ts';
@@ -126,14 +126,19 @@ function anchorCheck(anchor: BoardAnchor, point: PointLoad, cap: HoldingCap, pla
 }
 
 /** Past the board by this much, so that what opens behind it has thread to open on. */
-const BEHIND = { screw: 20, bolt: 45 };
+const BEHIND = sourced(
+  { screwMm: 20, boltMm: 45, stepMm: 5, suppliedMm: [32, 38] },
+  'common-practice',
+  'board anchors: screws 25 to 38, bolts 50 to 100',
+  'common-practice',
+);
 
 function anchorFixing(anchor: BoardAnchor, place: BoardPlace, worst: WorstCheck): Fixing {
   const through = place.outsideMm + place.beyondMm;
   const gauge = typeof anchor.shank === 'number' ? anchor.shank : undefined;
-  const lengthMm = mm(
-    gauge === undefined ? Math.ceil((through + BEHIND.bolt) / 5) * 5 : through + BEHIND.screw <= 32 ? 32 : 38,
-  );
+  const { screwMm, boltMm, stepMm, suppliedMm } = BEHIND.value;
+  const supplied = suppliedMm.find((each) => each >= through + screwMm) ?? Math.max(...suppliedMm);
+  const lengthMm = mm(gauge === undefined ? Math.ceil((through + boltMm) / stepMm) * stepMm : supplied);
   return {
     fastener: anchor.fastener,
     count: place.setOut.marks.length,

@@ -77,6 +77,7 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
       ...chosen.worst.basis,
       ...why.flatMap((each) => each.basis),
       ...load.basis,
+      ...walked.basis,
       ...(onBatten ? [basisOf(BATTEN)] : []),
     ]),
   };

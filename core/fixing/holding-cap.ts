@@ -1,7 +1,7 @@
 import type { Job } from '../job.ts';
 import type { FailureMode } from '../plan-shape.ts';
 import { type Kilograms, type Newtons, newtons } from '../quantity.ts';
-import { type Basis, basisOf, type Sourced, sourced } from '../sources.ts';
+import { type Basis, basisOf, type Sourced } from '../sources.ts';
 import { capForce } from './caps.ts';
 import { PULL_TEST, pullTestAllowable, UNEVEN } from './pull-test.ts';
 
@@ -13,7 +13,7 @@ export type HoldingCap = {
   readonly noSource: boolean;
 };
 
-const PACKET = sourced(0, 'packet', 'as read out', 'common-practice', 'not checked by this program');
+const PACKET = { source: 'packet', at: 'as read out', standing: 'common-practice' } as const;
 
 /** The packet's rating, then a pull test on site, before any cap (design, "What holds"). */
 export type Proven = { readonly cap: HoldingCap | null; readonly advice: readonly string[] };

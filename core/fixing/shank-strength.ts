@@ -1,6 +1,6 @@
 import type { FailureMode } from '../plan-shape.ts';
 import { type Millimetres, type NewtonMillimetres, type Newtons, newtons } from '../quantity.ts';
-import { type Basis, basisOf, sourced } from '../sources.ts';
+import { type Basis, basisOf } from '../sources.ts';
 import { bendingCharacteristic, bendingWithTension, leverArm, shearOnArm } from './lever-arm.ts';
 import { type CoreDiameter, GAUGES, TAPPING_SCREW_CORE, THICK_CORES } from './screw-sizes.ts';
 import {
@@ -54,9 +54,13 @@ export function bendingResistance(shank: Shank, beyondBase: Millimetres, tension
   return newtons(shearOnArm(left, leverArm(core, beyondBase)) / SHEAR_FACTOR);
 }
 
-const LEVER_ARM = sourced(0, 'CEN/TS1992-4-2:2009', '6.3.3.2 Eq. 30, 31', 'read');
-const MODULUS = sourced(0, 'ETAG001-C', '5.2.3.2 b', 'from-memory');
-const ARM_FROM_BASE = sourced(0, 'EN1992-4:2018', '7.2.2.3.2, arm by 6.2.2.3', 'from-memory');
+const LEVER_ARM = { source: 'CEN/TS1992-4-2:2009', at: '6.3.3.2 Eq. 30, 31', standing: 'read' } as const;
+const MODULUS = { source: 'ETAG001-C', at: '5.2.3.2 b', standing: 'from-memory' } as const;
+const ARM_FROM_BASE = {
+  source: 'EN1992-4:2018',
+  at: '7.2.2.3.2, arm by 6.2.2.3',
+  standing: 'from-memory',
+} as const;
 
 /** What the steel checks stand on, by mode. */
 const STEEL_BASIS: Readonly<Record<'screw-bending' | 'screw-shear' | 'screw-tension', readonly Basis[]>> = {

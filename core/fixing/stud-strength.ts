@@ -22,8 +22,12 @@ const G = UNKNOWN_STUD_G.value.g;
 const BEARING = dowelBearing(G);
 const C_D = LOAD_DURATION_CD.value.permanent;
 /** How much of a screw's length is thread is not known: the least a wood screw may have. */
-const GAP_MODEL = sourced(0, 'AWC-TR12', 'Table 1-1, bare screw derived from it', 'derived');
-const YIELD_MODEL = sourced(0, 'NDS-2018', '12.3.1, 12.2.2.1, Table 2.3.2', 'read');
+const GAP_MODEL = {
+  source: 'AWC-TR12',
+  at: 'Table 1-1, bare screw derived from it',
+  standing: 'derived',
+} as const;
+const YIELD_MODEL = { source: 'NDS-2018', at: '12.3.1, 12.2.2.1, Table 2.3.2', standing: 'read' } as const;
 
 export const STUD_BASIS: readonly Basis[] = [GAP_MODEL, YIELD_MODEL, UNKNOWN_STUD_G, PENETRATION].map(
   basisOf,

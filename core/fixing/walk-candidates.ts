@@ -2,9 +2,10 @@ import type { Job } from '../job.ts';
 import type { SetOut } from '../layout/set-out.ts';
 import type { Assumption } from '../plan-shape.ts';
 import { mm, newtons } from '../quantity.ts';
+import { type Basis, basisOf } from '../sources.ts';
 import { acrossStuds } from './across-studs.ts';
 import { aboveBottom, type Load } from './actions.ts';
-import { BOARD_ANCHORS } from './board-anchors.ts';
+import { BOARD_ANCHORS, BOARD_ONLY } from './board-anchors.ts';
 import { boardCandidate } from './board-candidate.ts';
 import type { BoardPlace } from './board-place.ts';
 import type { Candidate, Unusable } from './candidate.ts';
@@ -24,6 +25,7 @@ import type { PointLoad } from './worst-check.ts';
 export type Walked = {
   readonly walk: readonly (Candidate | Unusable)[];
   readonly assumptions: readonly Assumption[];
+  readonly basis: readonly Basis[];
 };
 
 /** Every fastening of a wall's walk, reckoned through in order; null for a wall that is not computed yet. */
@@ -35,10 +37,11 @@ export function walkedOf(job: Job, setOut: SetOut, load: Load, proven: HoldingCa
     const finish = finishOf(job.wall);
     const place = { job, setOut, load, finish, standOffMm, shelf, proven };
     return {
-      walk: walk
+      walk: walk.value
         .filter(({ only }) => !only || only === job.piece.hanging.by)
         .map((row) => masonryCandidate(row, place)),
       assumptions: [...finish.assumptions, ...assumptions, ...unitAssumed(job)],
+      basis: [basisOf(walk)],
     };
   }
   if (job.wall.baseMaterial !== 'plasterboard-on-timber-studs') return null;
@@ -63,6 +66,7 @@ export function walkedOf(job: Job, setOut: SetOut, load: Load, proven: HoldingCa
   return {
     walk: boardWalk(place),
     assumptions: [...boardTaken, ...finish.assumptions, ...assumptions, TIMBER_TAKEN],
+    basis: [basisOf(BOARD_ONLY)],
   };
 }
 

@@ -2,9 +2,13 @@ import type { Job } from '../job.ts';
 import type { SetOut } from '../layout/set-out.ts';
 import type { Actions, Why } from '../plan-shape.ts';
 import type { Millimetres } from '../quantity.ts';
-import { basisOf, sourced } from '../sources.ts';
+import { basisOf } from '../sources.ts';
 
-const STATICS = sourced(0, 'statics', 'lever rule; moments about the bottom edge', 'derived');
+const STATICS = {
+  source: 'statics',
+  at: 'lever rule; moments about the bottom edge',
+  standing: 'derived',
+} as const;
 const BASIS = [basisOf(STATICS)];
 const tenth = (value: number): number => Math.round(value * 10) / 10;
 
