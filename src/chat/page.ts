@@ -29,7 +29,7 @@ export function chatPage() {
       <p id="status" role="status" class="hidden"></p>
       <div>
         <label class="hidden" for="words">Your message</label>
-        <textarea id="words" rows="1" maxlength="2000" enterkeyhint="send" autocomplete="off" required></textarea>
+        <textarea id="words" rows="1" placeholder="Type here" maxlength="2000" enterkeyhint="send" autocomplete="off" required></textarea>
         <button class="main">Send</button>
       </div>
     </form>

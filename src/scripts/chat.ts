@@ -30,7 +30,7 @@ async function whoAnswers(config: Config): Promise<{ say: Say; close: () => void
   }
   console.log(`No server runs at ${url}; the ledger in ${config.data} is opened here.`);
   const crews = openCrews(config.data, { begin, resume, step });
-  return { say: sayIn(crews.crewOf(LOCAL_CREW)), close: crews.close };
+  return { say: sayIn(crews.crewOf(config.keys[0]?.crew ?? LOCAL_CREW)), close: crews.close };
 }
 
 async function isServed(url: string): Promise<boolean> {
@@ -48,6 +48,11 @@ async function talk(sayOnce: Say, conversation: string): Promise<void> {
   const lines = createInterface({ input: process.stdin, output: process.stdout, prompt: '> ' });
   const author: Said['author'] = { id: 'terminal', role: 'apprentice' };
   let question: Question | null = null;
+  // Piped lines may end before the first is answered, and a closed prompt throws.
+  let open = true;
+  lines.once('close', () => {
+    open = false;
+  });
   lines.prompt();
   for await (const line of lines) {
     if (line.trim() !== '') {
@@ -58,7 +63,7 @@ async function talk(sayOnce: Say, conversation: string): Promise<void> {
         question = openQuestion(outcome.answer) ?? (outcome.answer.awaiting ? question : null);
       console.log(`\n${'answer' in outcome ? printed(outcome.answer) : outcome.refused}\n`);
     }
-    lines.prompt();
+    if (open) lines.prompt();
   }
 }
 

@@ -48,6 +48,8 @@ async function shot(page: Page, name: string): Promise<void> {
 async function planIsShown(page: Page, name: string): Promise<void> {
   const card = page.getByRole('article');
   await card.waitFor();
+  await shot(page, `${name}-end`);
+  await card.evaluate((node) => node.scrollIntoView());
   await shot(page, `${name}-plan`);
   const rows = await card.locator('tbody tr').allInnerTexts();
   const marks = rows.map((row) => row.split(/\s+/).map(Number)).map(([, left, , up]) => [left, up]);

@@ -1,0 +1,115 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { freePort } from './crew/running-server.ts';
+import { type Started, started } from './started.ts';
+
+const SERVER = 'src/server.ts';
+const HELLO = { id: 'm1', conversation: 'c', author: { id: 'u7' }, text: 'a 24 kg mirror on brick' };
+
+let data: string;
+let running: Started[];
+
+beforeEach(() => {
+  data = mkdtempSync(join(tmpdir(), 'wallhand-server-'));
+  running = [];
+});
+
+afterEach(async () => {
+  for (const { child } of running) child.kill('SIGKILL');
+  await Promise.all(running.map(({ ended }) => ended));
+  rmSync(data, { recursive: true, force: true });
+});
+
+function server(env: Record<string, string>): Started {
+  const one = started(SERVER, { WALLHAND_DATA: data, ...env });
+  running.push(one);
+  return one;
+}
+
+const post = (url: string, body: unknown) =>
+  fetch(`${url}/v1/messages`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify(body),
+  });
+
+test('the server prints where the chat page is, answers there, and ends quietly when told to', async () => {
+  const port = await freePort();
+  const one = server({ PORT: String(port) });
+  const url = `http://127.0.0.1:${port}`;
+  await one.wrote(new RegExp(`the chat page is at ${url}`));
+  expect(await (await fetch(url)).text()).toContain('<title>wallhand</title>');
+  const answer = await post(url, HELLO);
+  expect(await answer.json()).toMatchObject({ turn: 1, known: { piece: { massKg: 24 } } });
+  one.child.kill('SIGTERM');
+  expect(await one.ended).toBe(0);
+  const lines = one
+    .out()
+    .trim()
+    .split('\n')
+    .slice(1)
+    .map((line) => JSON.parse(line));
+  expect(lines.map(({ method, route, status }) => [method, route, status])).toEqual([
+    ['GET', '/', 200],
+    ['POST', '/v1/messages', 200],
+  ]);
+  expect(one.out()).not.toContain('mirror');
+}, 30_000);
+
+test('a message that was answered is answered the same after the server was stopped and started', async () => {
+  const port = await freePort();
+  const url = `http://127.0.0.1:${port}`;
+  const first = server({ PORT: String(port) });
+  await first.wrote(/chat page/);
+  const before = await (await post(url, HELLO)).text();
+  first.child.kill('SIGTERM');
+  await first.ended;
+  const second = server({ PORT: String(port) });
+  await second.wrote(/chat page/);
+  expect(await (await post(url, HELLO)).text()).toBe(before);
+}, 30_000);
+
+test.each([
+  [
+    'an address of the network without keys',
+    { HOST: '0.0.0.0' },
+    /Without keys the server listens on this machine only/,
+  ],
+  ['an empty secret', { WALLHAND_SECRET: '' }, /WALLHAND_SECRET is set but empty/],
+  [
+    'an address it does not have',
+    { HOST: '192.0.2.1', WALLHAND_KEYS: 'a:b', WALLHAND_SECRET: 'c' },
+    /no address of this machine/,
+  ],
+])(
+  'told to use %s the server says why not in a sentence, and ends',
+  async (_, env, sentence) => {
+    const one = server({ PORT: '0', ...env });
+    expect(await one.ended).toBe(1);
+    expect(one.err()).toMatch(sentence);
+    expect(one.err()).not.toMatch(/ at .*:\d+/);
+  },
+  30_000,
+);
+
+test('a port in use is said in a sentence', async () => {
+  const other = createServer().listen(0, '127.0.0.1');
+  await new Promise((resolve) => other.once('listening', resolve));
+  const address = other.address();
+  const port = typeof address === 'object' ? String(address?.port) : '';
+  const one = server({ PORT: port });
+  expect(await one.ended).toBe(1);
+  expect(one.err()).toMatch(new RegExp(`Port ${port} is in use`));
+  other.close();
+}, 30_000);
+
+test('a ledger that another process holds is said in a sentence', async () => {
+  const one = server({ PORT: '0' });
+  await one.wrote(/chat page/);
+  const two = server({ PORT: '0' });
+  expect(await two.ended).toBe(1);
+  expect(two.err()).toMatch(/in use by another process/);
+}, 30_000);

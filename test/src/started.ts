@@ -1,0 +1,37 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+
+/** A process of ours with what it wrote, for as long as a test needs it. */
+export type Started = {
+  child: ChildProcess;
+  out: () => string;
+  err: () => string;
+  /** Resolves with the exit code. */
+  ended: Promise<number | null>;
+  /** Resolves once what it wrote matches. */
+  wrote: (words: RegExp) => Promise<void>;
+};
+
+export function started(file: string, env: Record<string, string>, args: string[] = []): Started {
+  const child = spawn(process.execPath, [file, ...args], { env: { PATH: process.env.PATH ?? '', ...env } });
+  let [out, err] = ['', ''];
+  child.stdout?.setEncoding('utf8').on('data', (text) => {
+    out += text;
+  });
+  child.stderr?.setEncoding('utf8').on('data', (text) => {
+    err += text;
+  });
+  const ended = once(child, 'close').then(([code]) => (typeof code === 'number' ? code : null));
+  return {
+    child,
+    out: () => out,
+    err: () => err,
+    ended,
+    wrote: async (words) => {
+      while (!words.test(out)) {
+        if (child.exitCode !== null) throw new Error(`it ended with ${child.exitCode}: ${err}`);
+        await new Promise((resolve) => setTimeout(resolve, 20));
+      }
+    },
+  };
+}
