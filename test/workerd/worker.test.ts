@@ -1,5 +1,19 @@
 import { env, evictDurableObject, SELF } from 'cloudflare:test';
 import { expect, test } from 'vitest';
+import type { Plan } from '../../core/plan-shape.ts';
+import reference from '../fixtures/reference/dialogues.json' with { type: 'json' };
+
+type Dialogue = {
+  id: string;
+  open: string;
+  answers: Record<string, string>;
+  expect: { marks: [number, number][]; verdict: string[] };
+};
+
+const DIALOGUES = reference.dialogues as unknown as Dialogue[];
+
+/** The dialogues' own limit. */
+const MOST_MESSAGES = 40;
 
 type Answer = { turn: number; awaiting: string | null; known: Record<string, unknown>; plan: string | null };
 
@@ -48,3 +62,20 @@ test('an unknown plan is not found, and the description and the page are served'
   expect((await SELF.fetch('http://127.0.0.1/openapi.json')).status).toBe(200);
   expect((await SELF.fetch('http://127.0.0.1/')).headers.get('content-type')).toMatch(/^text\/html/);
 });
+
+test.each(DIALOGUES)(
+  '$id, held with the Worker, ends in its marks',
+  async ({ id, open, answers, expect: wanted }) => {
+    let last = await answer(id, '0', open);
+    for (let said = 1; said < MOST_MESSAGES && last.plan === null; said++)
+      last = await answer(id, `${said}`, answers[last.awaiting ?? ''] ?? "don't know");
+    const plan = await SELF.fetch(`http://127.0.0.1/v1/plans/${last.plan}`);
+    const { verdict, marks } = (await plan.json()) as Pick<Plan, 'verdict' | 'marks'>;
+    expect(wanted.verdict).toContain(verdict);
+    expect(marks).toHaveLength(wanted.marks.length);
+    for (const [at, [fromLeft, up]] of wanted.marks.entries()) {
+      expect(Math.abs((marks[at]?.fromLeftMm ?? 0) - fromLeft)).toBeLessThanOrEqual(1);
+      expect(Math.abs((marks[at]?.upMm ?? 0) - up)).toBeLessThanOrEqual(1);
+    }
+  },
+);
