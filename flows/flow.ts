@@ -1,7 +1,16 @@
 import { questionReply } from './ask.ts';
 import { entriesFor } from './crew-defaults.ts';
 import type { Entry } from './entry.ts';
-import { awaitingIn, heard, type Offered, type Open, openFrom, paused, situationIn } from './open.ts';
+import {
+  awaitingIn,
+  heard,
+  type Offered,
+  type Open,
+  openFrom,
+  paused,
+  situationIn,
+  stateOf,
+} from './open.ts';
 import { outcomeOf } from './outcome.ts';
 import type { Parts } from './parts.ts';
 import { withTodaysNames } from './renamed.ts';
@@ -53,7 +62,14 @@ function stepOn(
   const entries = added.length === 0 ? conversation.entries : [...conversation.entries, ...added];
   return {
     added,
-    replies: atLeastOne([...spoken(turn, open), ...replies, ...questionReply(open, turn.asks)], open),
+    replies: atLeastOne(
+      [
+        ...spoken(turn, open),
+        ...replies,
+        ...questionReply(open, turn.asks ?? summedUpAlready(ready, open, turn)),
+      ],
+      open,
+    ),
     awaiting: awaitingIn(open),
     known: open.folded.job,
     plan: logged === null ? null : { id: message.planId, job: jobToLog(situationIn(open)), plan: logged },
@@ -73,6 +89,12 @@ function moveOn(open: Open, turn: Turn, parts: Parts): Open {
   const offered: Offered | null = turn.offered ?? (turn.added.length > 0 ? null : open.offered);
   const next: Open = { ...moved, offered };
   return turn.pauses ? paused(next) : next;
+}
+
+/** A why or a help at the summary does not read it all out again. */
+function summedUpAlready(before: Open, open: Open, turn: Turn): string | undefined {
+  const isThere = stateOf(before) === 'confirm' && stateOf(open) === 'confirm';
+  return isThere && turn.added.length === 0 ? 'Is the summary right?' : undefined;
 }
 
 /** Nothing new and nothing to ask: say where it stands all the same. */

@@ -16,7 +16,7 @@ export type Outcome = { open: Open; logged: Plan | null; replies: Reply[] };
 export function outcomeOf(before: Open, after: Open, id: string, standingLine: string): Outcome {
   const plan = planThatStands(after);
   if (plan === null) {
-    return { open: { ...after, standing: null }, logged: null, replies: clearedNow(before, after) };
+    return { open: { ...after, standing: null }, logged: null, replies: noPlanNow(before, after) };
   }
   const of = jobKey(situationIn(after));
   if (before.standing?.of === of && sameStops(before.standing.plan, plan)) {
@@ -30,14 +30,17 @@ export function outcomeOf(before: Open, after: Open, id: string, standingLine: s
   return { open, logged: plan, replies: [...replies, planReply(plan, id)] };
 }
 
-/** Only an answer clears a stop; taking one back, starting over or one more question leaves nothing to speak of. */
-function clearedNow(before: Open, after: Open): Reply[] {
-  const answered = after.folded.live.length >= before.folded.live.length;
-  const [was, is] = [situationIn(before), situationIn(after)];
-  const cleared = is.stops.length === 0 && (was.stops.length > 0 || is.plan !== null);
-  return before.standing?.plan.verdict === 'stop' && answered && cleared
-    ? [text('That clears what stopped it. We go on.')]
-    : [];
+/**
+ * No plan stands now. Only an answer clears a stop or takes a plan down; taking one back or starting over leaves
+ * nothing to speak of.
+ */
+function noPlanNow(before: Open, after: Open): Reply[] {
+  const was = before.standing?.plan.verdict;
+  if (was === undefined || after.folded.live.length < before.folded.live.length) return [];
+  if (was !== 'stop') return [text('The plan above does not count until this is answered.')];
+  const [then, now] = [situationIn(before), situationIn(after)];
+  const cleared = now.stops.length === 0 && (then.stops.length > 0 || now.plan !== null);
+  return cleared ? [text('That clears what stopped it. We go on.')] : [];
 }
 
 function sameStops(before: Plan, after: Plan): boolean {

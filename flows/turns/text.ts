@@ -6,7 +6,7 @@ import type { Parts } from '../parts.ts';
 import type { Fact, Intent, Reading } from '../reading.ts';
 import { tradeAnswer } from '../trade/answer.ts';
 import { explain } from '../wording/explain.ts';
-import { greeting, help, notUnderstood, pausing } from '../wording/talk.ts';
+import { greeting, hasBegun, help, notUnderstood, pausing } from '../wording/talk.ts';
 import { notKnown, shortAnswer } from './answers.ts';
 import { back } from './back.ts';
 import { askedBack, factsSaid } from './facts.ts';
@@ -92,7 +92,7 @@ function answered(open: Open, intent: Intent, by: Speaker, parts: Parts): Turn |
     case 'dont-know':
       return notKnown(open, awaitingIn(open), by);
     case 'greet':
-      return says(...greeting(open));
+      return { ...says(...greeting(open)), ...(hasBegun(open) && { tellsAll: true as const }) };
     case 'where-were-we':
       return { ...says(), tellsAll: true };
     default:

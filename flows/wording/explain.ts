@@ -102,8 +102,10 @@ function cautionWhy(caution: Plan['cautions'][number]): string {
   return `${sentence(caution.text)}${basis.length === 0 ? '' : ` Basis: ${basis.join('; ')}.`}`;
 }
 
-const namesIn = (plan: Plan): string =>
-  plan.why
-    .map((why) => why.of)
-    .slice(0, 6)
-    .join(', ') || 'the marks, the bit, the screw';
+/** The numbers that can be asked about; those of the fixing first, since the marks are many. */
+function namesIn(plan: Plan): string {
+  const names = [...new Set(plan.why.map((why) => why.of))];
+  const ofMarks = (name: string): boolean => /^(?:mark|frame)\b/i.test(name);
+  const ordered = [...names.filter((name) => !ofMarks(name)), ...names.filter(ofMarks)];
+  return ordered.slice(0, 8).join(', ') || 'the marks, the bit, the screw';
+}

@@ -19,6 +19,11 @@ export function greeting(open: Open): string[] {
   ];
 }
 
+/** Something was answered; what a crew remembers does not count. */
+export function hasBegun(open: Open): boolean {
+  return open.folded.live.some((entry) => entry.act !== 'default');
+}
+
 export function help(open: Open): string[] {
   const question = awaitingIn(open);
   const now = question === null ? [] : [`Just now: ${sentence(QUESTIONS[question].howTo)}`];
