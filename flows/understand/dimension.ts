@@ -22,16 +22,16 @@ const BETWEEN = new Set('in ( = : is of about bout roughly approx the around ~ -
 
 /** What a figure measures, by the word behind it ("900 wide") or before it ("width 900", "w=920"). */
 export function dimensionOf(all: readonly Token[], span: Span): Dimension | null {
-  return after(all, span.to) ?? before(all, span.from);
+  return after(all, span) ?? before(all, span.from);
 }
 
-function after(all: readonly Token[], from: number): Dimension | null {
-  for (let at = from; at < from + 3; at += 1) {
+function after(all: readonly Token[], span: Span): Dimension | null {
+  for (let at = span.to; at < span.to + 3; at += 1) {
     const token = all[at];
     if (token === undefined || token.kind === 'number') return null;
     const dimension = BY_WORD.get(token.text);
     // "width 900 height 1200": the word belongs to the figure that follows it.
-    if (dimension !== undefined) return leadsOn(all, at, from) ? null : dimension;
+    if (dimension !== undefined) return leadsOn(all, at, span.from) ? null : dimension;
     if (!BETWEEN.has(token.text)) return null;
   }
   return null;
@@ -44,8 +44,8 @@ function leadsOn(all: readonly Token[], at: number, from: number): boolean {
   const next = all[at + 1];
   const leads =
     next?.kind === 'number' || /^[=:]$/.test(next?.text ?? '') || /^(is|of)$/.test(next?.text ?? '');
-  // "900 w 1200 h" against "w 900 h 1200": the first figure of the message decides.
-  return leads && before(all, from - 1) !== null;
+  // "900 w 1200 h" against "w 900 h 1200": a figure with a word before it leaves the one behind to the next.
+  return leads && before(all, from) !== null;
 }
 
 function before(all: readonly Token[], from: number): Dimension | null {
@@ -60,4 +60,19 @@ function before(all: readonly Token[], from: number): Dimension | null {
     if (!BETWEEN.has(token.text)) return null;
   }
   return null;
+}
+
+/** "1200 x 900 (h x w)", "HxW": the height is said first. */
+export function isHeightFirst(all: readonly Token[]): boolean {
+  return all.some((token, at) => {
+    if (/^hxw$/.test(token.text)) return true;
+    const [x, then] = [all[at + 1], all[at + 2]];
+    const high = BY_WORD.get(token.text) === 'high' && (x?.text === 'x' || x?.text === 'by');
+    return (
+      high &&
+      token.kind === 'word' &&
+      BY_WORD.get(then?.text ?? '') === 'wide' &&
+      all[at - 1]?.kind !== 'number'
+    );
+  });
 }

@@ -80,7 +80,7 @@ function readingsOf(said: Measure, hearing: Hearing, band: Band): LengthReading[
     const unit = said.unit;
     return values.map((value) => amount(value, unit)).filter((each) => within(each.valueMm, band.said));
   }
-  const units = bareUnits(said, hearing.unit);
+  const units = bareUnits(said, hearing);
   const first = units[0] ?? 'mm';
   const plain = values.map((value) => amount(value, first)).filter((each) => within(each.valueMm, band.bare));
   if (plain.length > 0) return plain;
@@ -94,12 +94,13 @@ function readingsOf(said: Measure, hearing: Hearing, band: Band): LengthReading[
 }
 
 /** The units a bare figure may be in, the conversation's first. */
-function bareUnits(said: Measure, spoken: DisplayUnit): LengthUnit[] {
+function bareUnits(said: Measure, { unit: spoken, question }: Hearing): LengthUnit[] {
   const whole = said.value.d === 1n;
   if (spoken === 'in') return said.value.lt(40) ? ['in', 'ft'] : ['in', 'mm'];
   if (said.tape && said.value.lt(200)) return ['in'];
   if (spoken === 'cm') return ['mm', 'cm', 'm'];
-  const feet: LengthUnit[] = whole && said.value.gte(FEET_FROM) && said.value.lt(40) ? ['ft'] : [];
+  const feet: LengthUnit[] =
+    whole && said.value.gte(question === 'piece.size' ? 1 : FEET_FROM) && said.value.lt(40) ? ['ft'] : [];
   const fine: LengthUnit[] = ['cm', 'in'];
   return ['mm', ...(said.value.lt(30) ? (['m'] as const) : []), ...fine, ...feet];
 }

@@ -5,6 +5,7 @@ import { corrected } from './correction.ts';
 import { asked, fact, type Heard, outside, refused, type Span } from './heard.ts';
 import { type MassSaid, massesIn } from './mass.ts';
 import { correctsMass } from './mass-again.ts';
+import { decadeOf } from './mass-decade.ts';
 import { howMuch } from './mass-sense.ts';
 import { measures } from './measure.ts';
 import { isNumber, saidBetween, type Token } from './token.ts';
@@ -38,10 +39,12 @@ export function readMass(said: readonly Token[], listening: Listening): Heard {
   const near =
     withUnit.length === 0
       ? bare
-      : every.filter((each) => each.unit !== null || joinsOthers(all, each, withUnit));
-  const masses = near.map((each) => ({ ...each, kg: inKg(each, spoken) }));
+      : every.filter(
+          (each) => each.unit !== null || (open && isSmall(each)) || joinsOthers(all, each, withUnit),
+        );
+  const masses = near.map((each) => ({ ...each, kg: inKg(each, unitBeside(withUnit) ?? spoken) }));
   const rest = outside(all, masses);
-  if (masses.length === 0) return open ? wrongKind(all, rest) : null;
+  if (masses.length === 0) return open ? (decade(all, rest) ?? wrongKind(all, rest)) : null;
   if (masses.some((each) => each.negative)) return refused(QUESTION, 'a mass is more than nothing', rest);
   if (masses.length > MOST_FIGURES)
     return asked(QUESTION, 'Too many figures there. How heavy is the whole piece?', [], rest);
@@ -75,6 +78,17 @@ function inKg(mass: MassSaid, spoken: MassUnit): Fraction {
   return mass.value.mul(KG_IN[mass.unit ?? spoken]);
 }
 
+/** The unit said in the message, where only one was. */
+function unitBeside(withUnit: readonly MassSaid[]): MassUnit | null {
+  const units = new Set(withUnit.map((each) => each.unit));
+  const [only = null] = units;
+  return units.size === 1 ? only : null;
+}
+
+function isSmall(bare: MassSaid): boolean {
+  return bare.value.lte(MOST_KG);
+}
+
 function isWeighed(all: readonly Token[], mass: MassSaid): boolean {
   const before = all.slice(Math.max(0, mass.from - 4), mass.from);
   if (before.some(isNumber)) return false;
@@ -98,6 +112,19 @@ function joinsOthers(all: readonly Token[], bare: MassSaid, withUnit: readonly M
       )
     );
   });
+}
+
+function decade(all: readonly Token[], rest: Token[]): Heard {
+  const tens = decadeOf(all);
+  if (tens === null) return null;
+  const unused = rest.filter((each) => !/^([1-9]0s|twenties|thirties|forties|fifties)$/.test(each.text));
+  const text = saidBetween(all, 0, all.length);
+  return asked(
+    QUESTION,
+    'What is the most it can weigh?',
+    tens.map((each) => reading(each, text)),
+    unused,
+  );
 }
 
 function wrongKind(all: readonly Token[], rest: Token[]): Heard {

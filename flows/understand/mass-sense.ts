@@ -1,6 +1,6 @@
 import Fraction from 'fraction.js';
 import type { MassSaid } from './mass.ts';
-import { saidBetween, type Token } from './token.ts';
+import { isNumber, isWord, saidBetween, type Token } from './token.ts';
 
 export type Weighed = MassSaid & { kg: Fraction };
 
@@ -11,16 +11,17 @@ export type MassSense =
 
 const MORE_THAN =
   /\b(over|above|more than|north of|upwards? of|at least|min|minimum|exceeds?|heavier than|bit more|plus a bit|and a bit|>)( \w+)? *$|> *$/;
-const MORE_AFTER = /^ *(\+|plus(?! \d)|and a bit|and change|or more|and up|upwards|at least|min\b|minimum)/;
+const MORE_AFTER =
+  /^ *(\+|plus(?! \d)|and a bit|and change|something|odd|or more|and up|upwards|at least|min\b|minimum)/;
 const SCALES = /\b(me|my ?self|without|holding|on my own|i weigh|im|minus|less|bathroom scales?)\b/;
-const SUM = /\b(plus|added|add)\b|\+|\b\d+ \w+ and\b/;
+const SUM = /\b(plus|added|add|another|extra)\b|\+|\b\d+ \w+ and\b/;
 const TOTAL =
   /\b(total|altogether|all up|all in|all told|in all|overall|combined|together|so|makes|making)\b|=/;
 const EACH = /\b(each|apiece|per piece|one of them)\b/;
 const PAIR = /\b(pair|both|the two|two of them|the lot|all of them|set)\b/;
 const TOLERANCE = /±|\b(plus or minus|give or take|plus minus|tolerance)\b/;
 const RANGE =
-  /^ *(-|to|or|and|\/|,)?( *(maybe|perhaps|possibly|up to|even|to|might be|could be|nearer|more like|or|and|,))* *$/;
+  /^ *(-|to|or|and|\/|,)?( *(maybe|perhaps|possibly|probably|up to|even|to|but|it|its|might be|could be|may be|nearer|closer to|more like|or|and|,))* *$/;
 /** What to add to an estimate (trade knowledge, our choice): ten per cent. */
 const MARGIN = new Fraction(11, 10);
 /** Two figures this close are one mass in two units; our choice. */
@@ -69,15 +70,36 @@ const ask = (text: string, readings: Fraction[]): MassSense => ({ kind: 'ask', t
 function oneFigure(all: readonly Token[], mass: Weighed, text: string): MassSense {
   const before = saidBetween(all, Math.max(0, mass.from - 4), mass.from);
   const after = saidBetween(all, mass.to, mass.to + 3);
+  const share = percentMore(all, mass);
+  if (share !== null) return said(mass.kg.mul(share), [mass], true);
+  if (
+    /^,? ?(without|excluding|excl|minus|less|not including|not counting|before)\b/.test(after.trimStart())
+  ) {
+    return ask(`${mass.text} ${after.trim()}: how heavy is it all together?`, []);
+  }
   const no = /\b(no|not|never|isnt) *$/.test(before.replace(MORE_THAN, ''));
   if ((MORE_THAN.test(before) && !no) || MORE_AFTER.test(after)) {
     return ask(`Over ${mass.text}: what is the most it can weigh?`, [mass.kg, mass.kg.mul(MARGIN)]);
   }
   if (PAIR.test(text) && !EACH.test(text))
     return ask('Is that for one piece, or for all of them?', [mass.kg, mass.kg.div(2)]);
-  if (all[mass.from - 1]?.text === 'x') return ask('Is that each, or all together?', [mass.kg]);
+  if (all[mass.from - 1]?.text === 'x' || all[mass.to]?.text === 'x')
+    return ask('Is that each, or all together?', [mass.kg]);
   return said(mass.kg, [mass], false);
 }
+
+/** "+/- 10 %", "plus 10%": the heavier end, as a factor. */
+function percentMore(all: readonly Token[], mass: Weighed): Fraction | null {
+  const at = all.findIndex(
+    (each, index) => index > mass.to && isNumber(each) && isWord(all[index + 1], '%', 'percent'),
+  );
+  const share = all[at];
+  const more = isWord(all[at - 1], '±', '+', 'plus') && at - mass.to <= REACH;
+  return at > 0 && more && isNumber(share) ? share.value.div(100).add(1) : null;
+}
+
+/** How far behind a mass its tolerance may stand; our choice. */
+const REACH = 4;
 
 function sameInTwoUnits(first: Weighed, second: Weighed): boolean {
   if (first.unit === second.unit || first.unit === null || second.unit === null || first.kg.equals(0))

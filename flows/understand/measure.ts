@@ -59,7 +59,8 @@ function loneUnit(all: readonly Token[], at: number): Measure | null {
   const unit = LONE[all[at]?.text ?? ''];
   if (unit === undefined || isNumber(all[at - 1])) return null;
   const read = compound(all, base(at, at + 1, unit, new Fraction(1), false));
-  return read.compound ? read : null;
+  const square = isWord(all[at + 1], 'x', 'by', 'square') || isWord(all[at - 1], 'x', 'by');
+  return read.compound || square ? read : null;
 }
 
 const LONE: Record<string, LengthUnit> = { metre: 'm', meter: 'm', inch: 'in', foot: 'ft', yard: 'yd' };
@@ -110,7 +111,9 @@ function withSmaller(all: readonly Token[], first: Measure): Measure | null {
     if (!finer || joint?.text === ',' || !isLengthUnit(unit.unit)) return null;
     return plus(first, at + 2, second.value.mul(MM_IN[unit.unit]));
   }
-  if (joins === 1 || first.unit === 'cm' || unit?.text === 'x' || second.value.d !== 1n) return null;
+  if (joins === 1 || first.unit === 'cm' || second.value.d !== 1n) return null;
+  // "4 m 900 x 1200" is a wall and a size; "2m10 x 90" and "two metre ten by 900" are a size.
+  if (unit?.text === 'x' && !second.glued && second.value.gte(100)) return null;
   return metresAnd(first, second, at + 1);
 }
 

@@ -7,7 +7,7 @@ const SUFFIXES = new Set(
     ' ',
   ),
 );
-const UNIT_BY = /^(mm|cm|m|in|ft|kg|w|h|wide|high)(x|by)$/;
+const UNIT_BY = /^(?:(mm|cm|m|in|ft|kg|w|h|wide|high)(x|by)|(x|by)(w|h|d))$/;
 const ORDINAL = /^(?:\d*1st|\d*2nd|\d*3rd|\d+th)$/;
 
 /** "900mmx1200mm": the unit and the "x" were one run of letters. */
@@ -15,10 +15,11 @@ export function splitUnits(runs: readonly Raw[]): Raw[] {
   return runs.flatMap((run, at) => {
     const parts = run.kind === 'letters' && runs[at - 1]?.kind === 'digits' ? UNIT_BY.exec(run.text) : null;
     if (parts === null) return [run];
-    const [, unit = '', x = ''] = parts;
+    const [, unit, by, x = '', letter = ''] = parts;
+    const [first, second] = unit === undefined ? [x, letter] : [unit, by ?? ''];
     return [
-      { ...run, text: unit },
-      { kind: 'letters' as const, text: x, glued: true },
+      { ...run, text: first },
+      { kind: 'letters' as const, text: second, glued: true },
     ];
   });
 }

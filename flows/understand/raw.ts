@@ -8,7 +8,8 @@ export type Raw = {
   glued: boolean;
 };
 
-const DIGITS = /\d+(?:[.,]\d+)*/y;
+/** "900,1200" is two figures: no thousands group has four digits. */
+const DIGITS = /\d+(?:[.]\d+|,\d{1,3}(?!\d))*/y;
 const LETTERS = /[\p{L}\p{M}]+(?:'[\p{L}\p{M}]+)*/uy;
 const SPACE = /[\s\p{C}\p{Z}]/u;
 const SIGN = /[-+/.,;:()=%#&?!@~<>±°"'|]/;

@@ -13,6 +13,8 @@ const FEW = 12;
 /** Figures of the wall, the hangers, a coat of plaster or a place are not the piece's. */
 export function isOfPiece(all: readonly Token[], side: Side, listening: Listening, open: boolean): boolean {
   if (side.dimension === 'deep' || (side.inward && side.dimension === null)) return false;
+  const joined = all[side.to]?.text === 'x' || all[side.from - 1]?.text === 'x';
+  if (joined && open && subjectBefore(all, side) !== 'wall') return true;
   const next = all[side.to];
   if (isWord(next, 'down', 'above', 'from', 'off', 'apart', 'up', 'below', 'between', 'each', 'inside'))
     return false;

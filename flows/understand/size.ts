@@ -1,7 +1,7 @@
 import { type Millimetres, mm } from '../../core/quantity.ts';
 import type { Fact, Listening } from '../reading.ts';
 import { corrected } from './correction.ts';
-import { dimensionOf } from './dimension.ts';
+import { dimensionOf, isHeightFirst } from './dimension.ts';
 import { asked, fact, type Heard, lengthLabel, outside, refused } from './heard.ts';
 import { type Found, lengthsIn } from './length.ts';
 import { massesIn } from './mass.ts';
@@ -38,6 +38,12 @@ export function readSize(said: readonly Token[], listening: Listening): Heard {
     return refused(QUESTION, 'a size is more than nothing', rest);
   }
   const text = saidBetween(all, first.from, chosen.at(-1)?.to ?? first.to);
+  const [before, behind] = [all[first.from - 1], all[first.to]];
+  if (second === undefined && (isWord(before, 'x', 'by') || isWord(behind, 'x', 'by'))) {
+    return open
+      ? asked(QUESTION, 'One of the two figures was not clear. Width, then height?', [], rest)
+      : null;
+  }
   if (second === undefined) return oneSide(first, isRound(all, first), text, rest);
   const heard = twoSides(first, second, {
     text,
@@ -59,7 +65,10 @@ function oneSystem(all: readonly Token[], listening: Listening): Found[] {
 /** "900 x 1200 x 30": the third figure is how deep it is. */
 function withDepth(heard: Heard, all: readonly Token[], height: Found, listening: Listening): Heard {
   const deep = lengthsIn(all, { unit: listening.unit, question: 'piece.depthMm' }).find(
-    (each) => each.from === height.to + 1 && all[height.to]?.text === 'x',
+    (each) =>
+      all[height.to]?.text === 'x' &&
+      (each.from === height.to + 1 || isWord(all[each.from - 1], 'd')) &&
+      each.from <= height.to + 2,
   );
   if (heard?.kind !== 'facts' || deep === undefined || deep.readings.length !== 1 || deep.negative)
     return heard;
@@ -93,7 +102,7 @@ function oneSide(side: Side, round: boolean, text: string, rest: Token[]): Heard
 }
 
 function twoSides(first: Side, second: Side, at: Circumstance): Heard {
-  const upFirst = first.dimension === 'high' || second.dimension === 'wide';
+  const upFirst = isHeightFirst(at.all) || first.dimension === 'high' || second.dimension === 'wide';
   const [width, height] = upFirst ? [second, first] : [first, second];
   const inferred = at.loose || first.inferred || second.inferred;
   const options = common(width, height);
