@@ -69,7 +69,7 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
       ...chosen.advice,
       ...usualAdvice(chosen),
       ...proven.advice,
-      ...(fixing.plug ? edgeAdvice(job, setOut, fixing.bit.depthMm) : []),
+      ...(fixing.bit.kind === 'masonry' || fixing.plug ? edgeAdvice(job, setOut, fixing.bit.depthMm) : []),
     ],
     assumptions: onBatten ? [...assumptions, BATTEN_TAKEN] : assumptions,
     why,

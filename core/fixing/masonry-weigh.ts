@@ -40,6 +40,9 @@ export function weigh(row: WalkRow, place: Place): Weighed | Unfit {
   if (row.voidMm !== undefined && !((job.wall.voidMm ?? 0) >= row.voidMm)) {
     return unfit(`it needs ${row.voidMm} mm clear behind the face, and that was not measured`);
   }
+  if (by === 'keyholes' && (row.shank === 'coach-8' || row.shank === 'stud-M8')) {
+    return unfit('it has no head that goes into a keyhole');
+  }
   const onBatten = by === 'batten' || row.onBattenWholeKg !== undefined;
   if (by === 'batten' && row.onBattenWholeKg !== undefined)
     return unfit('the piece hangs on a batten already');

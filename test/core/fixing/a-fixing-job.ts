@@ -16,7 +16,11 @@ type Given = {
 };
 
 /** Hangers evenly across the top of a piece. */
-export function rings(count: number, widthMm: number, standOffMm?: number): Hanging {
+export function rings(
+  count: number,
+  widthMm: number,
+  standOffMm?: number,
+): Extract<Hanging, { by: 'rings' | 'keyholes' }> {
   const inset = widthMm / 8;
   const apart = count > 1 ? (widthMm - 2 * inset) / (count - 1) : 0;
   return {

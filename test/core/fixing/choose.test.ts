@@ -231,3 +231,53 @@ test('every number of a plan that can be asked about has its formula, result and
     expect(each.basis.length).toBeGreaterThan(0);
   }
 });
+
+test('nothing with a nut or a hexagon goes into a keyhole [common-practice]', () => {
+  const hanging = { by: 'keyholes' as const, points: rings(2, 600).points };
+  const { because, rejected } = notHeld({ kg: 34, widthMm: 600, hanging });
+  expect(because).toContain('design and sign');
+  expect(rejected.map((each) => each.because).join(' ')).toContain('keyhole');
+});
+
+test('with coring unknown what would do in solid brick is named, once every hole has proved it [common-practice]', () => {
+  const { fixing, alternatives } = held({ kg: 24, wall: { cores: 'unknown' } });
+  expect(fixing.fastener).toBe('resin-stud');
+  expect(alternatives[0]).toMatchObject({
+    fastener: 'plug-and-screw',
+    text: expect.stringContaining('proved solid'),
+  });
+});
+
+test.each([
+  ['AU', 13],
+  ['UK', 13],
+  ['US', 12.7],
+] as const)('in %s a sheet nobody measured is taken as %d mm, and that is said', (country, boardMm) => {
+  const { assumptions } = held({ kg: 6, country, wall: { baseMaterial: BOARD.baseMaterial } });
+  expect(assumptions.find((each) => each.field === 'wall.boardMm')?.value).toBe(boardMm);
+});
+
+test('a plaster nobody measured is taken on the thick side, and that is said', () => {
+  const { assumptions } = held({ kg: 6, wall: { finish: { kind: 'plaster' } } });
+  expect(assumptions.find((each) => each.field === 'wall.finish.thicknessMm')?.value).toBe(13);
+});
+
+test('a plug near a free end and a hole nearly through are spoken of [ETAG020, from-memory; common-practice]', () => {
+  const wall = { ends: { left: 'open' as const }, thicknessMm: mm(55) };
+  const thin = held({ kg: 4, wall: { ...wall, widthMm: mm(1100) }, hanging: rings(2, 800) });
+  // Frame 150 to 950; the first ring is at 250. A hole of 12 + 30 + 10 = 52 goes 40 into 55.
+  expect(thin.advice.join(' ')).toContain('two thirds');
+  expect(thin.advice.join(' ')).not.toContain('free end');
+  // Frame 10 to 810; the first ring is at 110; moved to 60 in from the side it is at 70.
+  const near = rings(2, 800).points.map((point) => ({
+    ...point,
+    fromLeftMm: mm((point.fromLeftMm ?? 0) - 40),
+  }));
+  const end = held({
+    kg: 4,
+    wall: { ...wall, widthMm: mm(820), thicknessMm: mm(230) },
+    hanging: { by: 'rings', points: near },
+  });
+  expect(end.advice.join(' ')).toContain('free end');
+  expect(end.advice.join(' ')).not.toContain('two thirds');
+});
