@@ -44,7 +44,9 @@ function handed(across: readonly Placed[], downs: readonly Placed[], down: Down)
   if (hands.length === 0) return null;
   const points = (['left', 'right'] as const).flatMap((side) => {
     const said = hands.some((each) => each.side === side);
-    const figure = across.find((each) => each.side === side) ?? across.find((each) => each.side === 'both');
+    const only = across.length === 1 && across[0]?.role === 'in' ? across[0] : undefined;
+    const figure =
+      across.find((each) => each.side === side) ?? across.find((each) => each.side === 'both') ?? only;
     return said && figure !== undefined ? [point(figure, side, down(side, 0))] : [];
   });
   return points.length === 0 ? null : { points, inferred: false };

@@ -64,6 +64,7 @@ function roleOf(all: readonly Token[], found: Found, by: Hanging['by'] | null): 
     isWord(next, 'down', 'dwn', 'drop') ||
     where === 'top' ||
     /^(down|drop|drop of|down by|drop is)$/.test(before.at(-1) ?? near);
+  if (by === 'cord' && tight && isWord(next, 'in') && isMiddle(all, found.to + 1)) return 'rise';
   if (by === 'cord' && tight)
     return where === 'top' ? 'peak' : isWord(next, 'in', 'down', 'long') ? plain(next, where, down) : 'rise';
   if (by === 'cord' && (isWord(next, 'above', 'up', 'rise') || where === 'rings')) return 'rise';
@@ -82,6 +83,12 @@ function plain(next: Token | undefined, where: Target, down: boolean): Role {
   if (where === 'right') return 'from-right';
   if (isWord(next, 'in', 'inside', 'inward', 'inwards', 'inboard', 'inn') || where === 'side') return 'in';
   return null;
+}
+
+/** "up 80 in the middle": that "in" is not inward. */
+function isMiddle(all: readonly Token[], at: number): boolean {
+  const word = isWord(all[at], 'the') ? all[at + 1] : all[at];
+  return isWord(word, 'middle', 'centre', 'center', 'total');
 }
 
 function seatAfter(all: readonly Token[], found: Found): boolean {
@@ -104,7 +111,7 @@ function target(all: readonly Token[], from: number): Target {
   for (let next = each ?? at + 1; next < Math.min(all.length, at + 6); next += 1) {
     const word = all[next]?.text ?? '';
     if (ELSEWHERE.has(word)) return 'elsewhere';
-    if (/^(tops?|head)$/.test(word) && !isWord(tie, 'on')) return side ?? 'top';
+    if (/^(tops?|head|up)$/.test(word) && !isWord(tie, 'on')) return side ?? 'top';
     if (/^(rings?|eyes?|hangers?|fixings?|straps?)$/.test(word)) return 'rings';
     if (/^(sides?|edges?|ends?|each|either|both)$/.test(word)) side ??= 'side';
     else if ((word === 'left' || word === 'right') && !isWord(tie, 'on')) side = word;
@@ -134,5 +141,12 @@ export function isOfHangers(all: readonly Token[], found: Placed, open: boolean)
   if (found.role === null) return false;
   const subject = subjectBefore(all, found);
   if (subject === 'hanger') return true;
-  return open && subject !== 'place' && subject !== 'wall' && subject !== 'ceiling' && subject !== 'datum';
+  const plain = isWord(all[found.to], 'in', 'down');
+  return (
+    open &&
+    (subject !== 'place' || plain) &&
+    subject !== 'wall' &&
+    subject !== 'ceiling' &&
+    subject !== 'datum'
+  );
 }

@@ -39,9 +39,14 @@ export function hangerWords(all: readonly Token[], known: Hanging['by'] | undefi
     WAYS.find(([, spelt]) => all.some((each, at) => spelt.has(each.text) && !denied(all, at)))?.[0] ?? null;
   // Once a cord is known, a hook is the one on the wall and a ring is the cord's.
   const by = found === 'rings' && known === 'cord' ? 'cord' : found;
+  const zBar = all.some(
+    (each, at) => isWord(each, 'bar', 'rail') && isWord(all[at - 1], 'z', 'hanging', 'split'),
+  );
+  const count = counted(all, RINGS);
+  const eachSide = count === 1 && all.some((each) => isWord(each, 'each', 'either', 'both', 'every'));
   return {
-    by: by ?? (isKeyHole(all) ? 'keyholes' : null),
-    count: counted(all, RINGS),
+    by: by ?? (zBar ? 'batten' : null) ?? (isKeyHole(all) ? 'keyholes' : null),
+    count: eachSide ? null : count,
     hooks: by === 'cord' ? counted(all, HOOKS) : null,
     middle: all.some((each) =>
       isWord(

@@ -1,6 +1,15 @@
 import type { HangingSoFar } from '../../core/job.ts';
 import type { AskBack, Fact, Listening } from '../reading.ts';
 import { corrected } from './correction.ts';
+import {
+  ACROSS,
+  isAboutTheWall,
+  isAfterwards,
+  isOffThePiece,
+  isPlaced,
+  isSaidOfPiece,
+  LESS,
+} from './hanging-context.ts';
 import { as, doubtful, MOST_CM } from './hanging-doubt.ts';
 import { fromSpan, lowered, merged, missing, otherFigures, shareDown } from './hanging-part.ts';
 import { coordinates, pointsOf } from './hanging-points.ts';
@@ -9,7 +18,7 @@ import { type HangerWords, hangerWords } from './hanging-words.ts';
 import { asked as askedBack, fact, type Heard, lengthLabel, outside, refused } from './heard.ts';
 import { lengthsIn } from './length.ts';
 import { massesIn } from './mass.ts';
-import { saidBetween, type Token } from './token.ts';
+import { isNumber, saidBetween, type Token } from './token.ts';
 import type { LengthUnit } from './unit.ts';
 
 const QUESTION = 'piece.hanging';
@@ -36,6 +45,11 @@ export function readHanging(said: readonly Token[], listening: Listening): Heard
     return refused(QUESTION, 'a measure from an edge is more than nothing', rest);
   if (figures.length > MOST_FIGURES)
     return askedBack(QUESTION, 'Too many figures there. Left one first: how far in, how far down?', [], rest);
+  const vague = figures.length > 0 && all.some((each, at) => isNumber(all[at - 1]) && LESS.test(each.text));
+  if (vague) return askedBack(QUESTION, 'How far in and how far down is each one, left and right?', [], rest);
+  const big = figures.find((each) => isOffThePiece(each, listening));
+  if (big !== undefined)
+    return askedBack(QUESTION, `${big.text} would be off the piece. How far in, and how far down?`, [], rest);
   const absurd = figures.find((each) => each.readings.length === 0);
   if (absurd !== undefined) return refused(QUESTION, `${absurd.text} is no measure on a frame`, rest);
   const told = figures.length > 0 || pairs !== null || shareDown(all, listening) !== null;
@@ -113,6 +127,9 @@ function laidOut(all: readonly Token[], figures: readonly Placed[], about: About
   if (laid !== null && 'ask' in laid) return askedBack(QUESTION, laid.ask, [], rest);
   const way = by ?? 'rings';
   const points = laid?.points ?? lowered(known, figures);
+  if (words.by === null && known?.by === undefined && points === undefined) {
+    return askedBack(QUESTION, 'How far in from each side, and how far down from the top?', [], rest);
+  }
   const now: HangingSoFar = {
     ...(words.by === null && known?.by !== undefined ? {} : { by: way }),
     ...(points === undefined ? {} : { points }),
@@ -139,29 +156,4 @@ function nothingFor(all: readonly Token[], listening: Listening, rest: Token[]):
     return askedBack(QUESTION, 'How far in from each side, and how far down from the top?', [], rest);
   const mass = massesIn(all).some((each) => each.unit !== null);
   return mass ? refused(QUESTION, 'that is a mass, and where the hangers are is wanted', rest) : null;
-}
-
-const ACROSS: ReadonlySet<Placed['role']> = new Set<Placed['role']>(['in', 'from-left', 'from-right']);
-
-/** Unasked, figures across count only with a figure down: "left ring 450 from the left" may be the wall's. */
-function isPlaced(figures: readonly Placed[]): boolean {
-  return figures.some((each) => each.role === 'down');
-}
-
-/** Right after the hangers were told, and with no place being asked, a bare "230 down" is about them. */
-function isAfterwards(listening: Listening): boolean {
-  const elsewhere = listening.awaiting?.startsWith('place.') || listening.awaiting === 'wall.accessories';
-  return listening.lastAnswered === QUESTION && elsewhere !== true;
-}
-
-/** Wires, hooks and clips may also be on or in the wall when that is asked. */
-function isAboutTheWall(all: readonly Token[], listening: Listening): boolean {
-  const asksWall = listening.awaiting === 'wall.accessories' || listening.awaiting === 'hazards';
-  return asksWall && !all.some((each) => /^(rings?|keyholes?|back|drings?)$/.test(each.text));
-}
-
-/** Without figures a hanger counts only where it is said to be on the piece. */
-function isSaidOfPiece(all: readonly Token[], words: HangerWords): boolean {
-  if (words.by === 'keyholes' || words.by === 'cord' || words.by === 'batten') return true;
-  return all.some((each) => /^(back|behind|frame|rings|drings)$/.test(each.text));
 }
