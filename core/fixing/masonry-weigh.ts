@@ -58,7 +58,7 @@ export function weigh(row: WalkRow, place: Place): Weighed | Unfit {
         ? BATTEN.value.thicknessMm / 2 + place.standOffMm * (by === 'batten' ? 1 : 0)
         : place.standOffMm),
   );
-  const cap = place.proven ?? practiceCap(row.cap, 'plug-cap');
+  const cap = place.proven ?? practiceCap(row.cap, row.plugMm === undefined ? 'anchor-cap' : 'plug-cap');
   const point = envelope(points);
   let worst: WorstCheck | null = null;
   for (const each of points) worst = worse(worst, worstOf(row, each, arm, cap, job));
