@@ -42,6 +42,7 @@ export function accept(
   said: JobSoFar,
   replaces: (fact: Fact) => boolean,
   unit: DisplayUnit,
+  asked: QuestionName | null,
 ): Accepted {
   const accepted: Accepted = { facts: [], lines: [], against: null };
   let against: Fact | null = null;
@@ -49,6 +50,7 @@ export function accept(
   let sofar = said;
   for (const each of wallFirst(facts)) {
     const fact = each.question === 'hazards' ? { ...each, value: lessBlanketNo(each.value, sofar) } : each;
+    if (fact.question !== asked && fact.question !== 'hazards' && addsNothing(sofar, fact)) continue;
     const before = disagreement(sofar, fact.value);
     if (before !== null && !replaces(fact)) {
       against ??= fact;
@@ -64,6 +66,9 @@ export function accept(
   const before = against && disagreement(sofar, against.value);
   return against && before ? { ...accepted, against: { fact: against, before } } : accepted;
 }
+
+/** Said before and no more than that: a reader gives back what it completes, though nothing was added. */
+const addsNothing = (said: JobSoFar, fact: Fact): boolean => sameValue(laidOver(said, fact.value), said);
 
 /** A wall of another material drops what was said of the old one, so it comes before what is said of the new. */
 function wallFirst(facts: readonly Fact[]): readonly Fact[] {

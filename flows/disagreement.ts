@@ -28,7 +28,17 @@ function differing(before: Part, now: Part): Part | null {
 
 function same(old: unknown, value: unknown): boolean {
   if (typeof old === 'number' && typeof value === 'number') return Math.abs(old - value) <= SAME_FIGURE;
+  if (Array.isArray(old) && Array.isArray(value)) return sameList(old, value);
   return JSON.stringify(old) === JSON.stringify(value);
+}
+
+/** Two lists agree when they are as long and no figure of one speaks against the other's. */
+function sameList(old: readonly unknown[], value: readonly unknown[]): boolean {
+  return old.length === value.length && old.every((each, at) => samePart(each, value[at]));
+}
+
+function samePart(old: unknown, value: unknown): boolean {
+  return isPart(old) && isPart(value) ? differing(old, value) === null : same(old, value);
 }
 
 const NO: ReadonlySet<unknown> = new Set([false, 'no', 'none', 'sound']);

@@ -6,7 +6,8 @@ import type { Listening } from './reading.ts';
 export function listeningTo(open: Open): Listening {
   return {
     awaiting: awaitingIn(open),
-    known: open.folded.job,
+    // As said: a figure worked out from the width must not come back as if it had been measured.
+    known: open.folded.said,
     unit: open.folded.unit,
     lastAnswered: lastAnsweredIn(open),
     hasPlan: isWorkedOut(open),

@@ -67,16 +67,22 @@ export const hanging: Question = {
   choices: [],
   why: 'The screw goes where the hanger bears, so its place on the back decides each mark.',
   example: 'two rings, 95 in from each side and 240 down',
-  isMissing: ({ job }) => !hangingIsWhole(job.piece?.hanging),
+  isMissing: ({ job, unknown }) =>
+    !hangingIsWhole(job.piece?.hanging) || (hooksAreOpen(job) && !unknown.has('piece.hanging')),
   ifUnknown: null,
   howTo:
     'Lay it face down. For each ring or slot: from the side of the frame in to its middle, and from the top of the frame down to where the hook will bear, ring pulled up tight. For a cord, pull it up hard with two fingers where the hooks will go.',
 };
 
+/** One hook or two puts the marks elsewhere; not known is reckoned as one. */
+const hooksAreOpen = ({ piece }: JobSoFar): boolean =>
+  piece?.hanging?.by === 'cord' && isAbsent(piece.hanging.hooksApartMm);
+
 function hangingAsks({ piece }: JobSoFar): string {
   const known = piece?.hanging;
   switch (known?.by) {
     case 'cord':
+      if (hangingIsWhole(known)) return 'One hook under that cord, or two and how far apart, in mm?';
       return (known.points?.length ?? 0) > 1
         ? 'How long is the cord, or how far above the rings does it pull up, in mm? And one hook, or two and how far apart?'
         : 'Where are the two ends of the cord, in from each side and down from the top, in mm? And how long is it, or how far does it pull up?';

@@ -1,9 +1,10 @@
 import { accept, entryWithout, type Speaker } from '../accept.ts';
 import type { Entry } from '../entry.ts';
-import { awaitingIn, type Open, situationIn } from '../open.ts';
+import { awaitingIn, type Offered, type Open, situationIn } from '../open.ts';
 import type { Parts } from '../parts.ts';
 import type { QuestionName } from '../question.ts';
 import { QUESTIONS } from '../questions/all.ts';
+import { hangingIsWhole } from '../whole-job.ts';
 import { putOffAdvice } from '../wording/put-off.ts';
 import { sentence } from '../wording/sentence.ts';
 import { recorded } from './facts.ts';
@@ -49,13 +50,14 @@ export function buttonPressed(
 ): Turn | null {
   const fact = parts.factForChoice(question, value);
   if (fact === null) return null;
-  const accepted = accept([fact], open.folded.said, () => true, open.folded.unit);
+  const accepted = accept([fact], open.folded.said, () => true, open.folded.unit, question);
   return recorded(accepted.facts, accepted.lines, { ...speaker, said: speaker.said || fact.said });
 }
 
 /** "Don't know": recorded where the job can go on without it, put off where it can't. */
 export function notKnown(open: Open, question: QuestionName | null, speaker: Speaker): Turn {
   if (question === null) return says('Nothing is being asked just now.');
+  if (open.offered !== null) return notSureWhich(open.offered, speaker);
   const { ifUnknown, howTo } = QUESTIONS[question];
   if (question === 'confirm' || question === 'acknowledge') return says(howTo);
   const entry = entryWithout('unknown', question, speaker);
@@ -65,9 +67,20 @@ export function notKnown(open: Open, question: QuestionName | null, speaker: Spe
       say: [sentence(ifUnknown.says)],
     };
   }
+  if (question === 'piece.hanging' && hangingIsWhole(open.folded.job.piece?.hanging)) {
+    return { added: [entry], say: ['Then I reckon with one hook in the middle, and say so.'] };
+  }
   const advice = putOffAdvice(question, open.folded.job, open.folded.unit);
   if (situationIn(open).unknown.has(question)) return says(howTo, ...advice);
   return { added: [entry], say: [`Leave it for now; I ask again later. ${howTo}`, ...advice] };
+}
+
+/** Not sure which of two readings: what was said first stays, and nothing is recorded for the other. */
+function notSureWhich({ kind, ask }: Offered, speaker: Speaker): Turn {
+  if (kind === 'another-piece') return says('If it hangs as well as the first, it is a new one.');
+  const say =
+    kind === 'contradiction' ? 'Then what you said first stays for now.' : 'Then I leave that open for now.';
+  return { added: [entryWithout('take-back', ask.question, speaker)], say: [say] };
 }
 
 const isEmpty = (value: object): boolean => Object.keys(value).length === 0;

@@ -20,7 +20,7 @@ export function factsSaid(open: Open, reading: Reading, speaker: Speaker): Turn 
     fact.question === answering ||
     isRemembered(open, fact.question);
   const unit = speaker.unit ?? open.folded.unit;
-  const accepted = accept(reading.facts, open.folded.said, replaces, unit);
+  const accepted = accept(reading.facts, open.folded.said, replaces, unit, answering);
   const turn = recorded(accepted.facts, accepted.lines, speaker);
   const refused = reading.refused.map((each) => `${sentence(each.because)} For example: ${each.example}.`);
   const asked = reading.asks[0];

@@ -32,6 +32,11 @@ export function textHeard(open: Open, said: string, speaker: Speaker, parts: Par
   );
 }
 
+const NO_ANSWER = 'That one I can’t answer yet, and I won’t guess.';
+
+const TELL_ME =
+  'That I can say once I know the job. Tell me all you know in one message, or answer one question at a time.';
+
 /** What is spoken to the assistant itself, whatever figures it holds. */
 function spokenTo(open: Open, said: string, reading: Reading, by: Speaker, parts: Parts): Turn | null {
   switch (reading.intent) {
@@ -46,7 +51,10 @@ function spokenTo(open: Open, said: string, reading: Reading, by: Speaker, parts
     case 'stop':
       return { ...says(pausing(open)), pauses: true };
     case 'trade-question':
-      return tradeAnswer(said, open);
+      return (
+        tradeAnswer(said, open) ??
+        (reading.facts.length > 0 ? null : says(hasBegun(open) ? NO_ANSWER : TELL_ME))
+      );
     case 'new-piece':
       return namesAnother(open, said, by);
     case 'self-check':
