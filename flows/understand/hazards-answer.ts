@@ -1,8 +1,9 @@
+import { saysNotKnown } from './dont-know.ts';
 import { asks, type Found, fact, facts, nothing } from './found.ts';
 import { GATES } from './hazard-gates.ts';
 import { merged, NO_HAZARDS, picked } from './hazards.ts';
 import type { Outline } from './outline.ts';
-import { isNo, isNoneOfThese } from './yes-no.ts';
+import { isNoneOfThese, isPlainNo } from './yes-no.ts';
 
 const LABELS: Record<string, string> = {
   bathroom: 'a bathroom',
@@ -21,7 +22,12 @@ const ALL_FINE =
 export function answersHazards(outline: Outline, yes: boolean): Found {
   const { words, said } = outline;
   const held = picked(words);
-  if (held !== null) return facts(outline, fact('hazards', held.value, said, !held.only));
+  if (held !== null && held.denied.length > 0 && !/\b(?:none|nothing)\b/.test(words)) {
+    // "Not a bathroom" leaves the rest of the list open.
+    return facts(outline, ...held.denied.map((gate) => fact(gate.question, gate.not, said)));
+  }
+  if (held !== null && held.denied.length === 0)
+    return facts(outline, fact('hazards', held.value, said, !held.only));
   if (yes && !/^\W*(?:all )?(?:fine|good|ok|okay|all good|alright|all right)\W*$/.test(words)) {
     return asks(outline, {
       question: 'hazards',
@@ -34,10 +40,11 @@ export function answersHazards(outline: Outline, yes: boolean): Found {
       }),
     });
   }
+  if (!yes && saysNotKnown(words)) return nothing(outline);
   const none =
     yes ||
     isNoneOfThese(words) ||
-    isNo(words) ||
+    isPlainNo(words) ||
     ALL_FINE.test(words) ||
     /\bnone of (?:these|those|them|that|the above)\b|\bnothing like that\b|\bno to all\b/.test(words);
   return none ? facts(outline, fact('hazards', NO_HAZARDS, said)) : nothing(outline);

@@ -37,7 +37,7 @@ export function named(gate: Gate, words: string): 'holds' | 'not' | null {
 }
 
 /** Several picked out of the list; the rest of the list was read and not picked, so it is taken as no and confirmed. */
-export function picked(words: string): { value: JobSoFar; only: boolean } | null {
+export function picked(words: string): { value: JobSoFar; only: boolean; denied: Gate[] } | null {
   const said = GATES.flatMap((gate) => {
     const is = named(gate, words);
     return is === null ? [] : [{ gate, is }];
@@ -49,7 +49,8 @@ export function picked(words: string): { value: JobSoFar; only: boolean } | null
   const rest = holding.length === 0 ? [] : LISTED.map((gate) => (restUnknown ? gate.unknown : gate.not));
   // Shower outranks bathroom, whichever was said first.
   const value = merged([...rest, ...said.map(({ gate, is }) => gate[is]).reverse()]);
-  return { value, only: /\b(?:only|just|nothing else|thats all)\b/.test(words) || restUnknown };
+  const denied = holding.length > 0 ? [] : said.map(({ gate }) => gate);
+  return { value, denied, only: /\b(?:only|just|nothing else|thats all)\b/.test(words) || restUnknown };
 }
 
 /** Hazards said in passing, or in answer to the question for one of them. */

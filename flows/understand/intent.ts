@@ -12,7 +12,7 @@ const STEERING: [Intent, RegExp][] = [
   ],
   [
     'back',
-    /^(?:please |can (?:i|we) |let me |no |oops |sorry )*(?:go )?(?:back|go back|undo|back up|step back|previous|previous question|last question|take (?:it|that|the last one) back|scratch that|ignore that|(?:that|last one)(?: was|'?s| is) (?:wrong|a mistake)|revert|rewind|delete (?:that|the last one)|my mistake go back|one back|cancel that|go back (?:a|one) (?:step|question)|back (?:a|one) (?:step|question)|to the (?:last|previous) (?:one|question)|wrong answer)(?: (?:please|mate|one|that|a bit|a step|one step|to the last one|to the previous question))*$/,
+    /^(?:please |can (?:i|we) |let me |no |oops |sorry )*(?:go )?(?:back|go back|undo|back up|step back|previous|previous question|last question|take (?:it|that|the last one) back|scratch that|ignore that|(?:that|last one|the last one) was (?:wrong|a mistake)|revert|rewind|delete (?:that|the last one)|my mistake go back|one back|cancel that|go back (?:a|one) (?:step|question)|back (?:a|one) (?:step|question)|to the (?:last|previous) (?:one|question)|wrong answer)(?: (?:please|mate|one|that|a bit|a step|one step|to the last one|to the previous question))*$/,
   ],
   [
     'stop',

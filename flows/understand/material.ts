@@ -11,12 +11,16 @@ const NOT_THIS_FACE = [
   /\b(?:outside|outer|exterior) (?:is |its |leaf |skin )*(?:of )?(?:brick|block|stone|render|timber)(?:work)?\b/g,
   /\b(?:not|isnt|never|rather than|instead of|aint) (?:a |an |the |really |just )*(?:solid |hollow )?(?:brick|block|concrete|stone|plasterboard|drywall|plaster|timber|board|lath)s?(?:work)?\b/g,
 ];
-/** After one of these the words before no longer count. */
-const REPAIR =
-  /.*\b(?:nah|no|sorry|actually|wait|i mean|rather|correction|scratch that)\b(?=.*\b(?:brick|block|concrete|stone|plasterboard|drywall|lath|laths|timber|studs?|fibro|aerated|cement)\w*)/;
+/** After one of these the words before no longer count, if what follows names a material. */
+const REPAIR = /\b(?:nah|no|sorry|actually|wait|i mean|rather|correction|scratch that)\b/g;
+const NAMES_MATERIAL =
+  /\b(?:brick|block|concrete|stone|plasterboard|drywall|lath|timber|stud|fibro|aerated|cement)\w*/g;
 
+/** The words that are about the face that is drilled, slips of the tongue taken out. */
 export function wallText(text: string): string {
-  const repaired = text.replace(REPAIR, ' ');
+  const lastNamed = [...text.matchAll(NAMES_MATERIAL)].at(-1)?.index ?? -1;
+  const repair = [...text.matchAll(REPAIR)].findLast((match) => match.index < lastNamed);
+  const repaired = repair === undefined ? text : text.slice(repair.index + repair[0].length);
   return NOT_THIS_FACE.reduce((left, form) => left.replace(form, ' '), repaired);
 }
 
@@ -46,6 +50,7 @@ export function materialOf(
     if (words.plaster) return { doubt: 'plaster' };
     return null;
   }
+  if (/\bdabs?\b|\bdot and dab\b/.test(text)) return { is: 'plasterboard-on-dabs' };
   if (second !== undefined) return two(words.bare);
   return { is: only, ...(only === 'timber' ? { inferred: true } : {}) };
 }

@@ -47,6 +47,12 @@ const unless =
 const inMasonry: Reader = (outline, listening) =>
   listening.awaiting === 'wall.widthMm' ? readWallPair(outline) : nothing(outline);
 
+/** Battens under plasterboard are the wall's, not the piece's. */
+const hangerSaid: Reader = (outline, listening) =>
+  /\bbatten/.test(outline.text) && /\b(?:plasterboard|drywall|over|masonry|brick|block)\b/.test(outline.text)
+    ? nothing(outline)
+    : hanging(outline, listening);
+
 /** What needs words only; it reads the message without its masses, for "2 stone" is no wall. */
 const WORDS: readonly Reader[] = [
   readWall,
@@ -78,7 +84,7 @@ const FIGURES: readonly Reader[] = [
   readWallSize,
   readDepth,
   unless(['piece.size'], size),
-  unless(['piece.hanging'], hanging),
+  unless(['piece.hanging'], hangerSaid),
   askedLength,
 ];
 

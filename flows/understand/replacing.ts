@@ -3,7 +3,7 @@ import type { Fact, Listening } from '../reading.ts';
 
 /** Words that take something back and give something else. */
 const STRONG =
-  /\b(?:make (?:that|it|them)|no,? ?wait|wait,? ?no|change (?:that|it|the|my)|should (?:be|have been|read|say)|i ?meant?\b|meant\b|mean to say|scratch that|correction|fat fingers|typo|mis ?read|read (?:\w+ ){0,3}wrong|got (?:it|that|the \w+) wrong|weighed it again|(?:re ?-? ?measured|measured (?:it )?again|re ?weighed|checked again)|was for (?:the |both )?(?:pair|both|two)|after all|turns? out|instead|not \d+|switch (?:it|that|the \w+) to|set (?:it|that|the \w+) to|fat finger|hang on|hold on|excuse me|my mistake|my bad|i was wrong|was wrong|that(?:s| is| was) wrong|nah|oops|whoops|sorry|actually|no,? (?:its|it is|the|that|i|we|make|say)|lets say|rather|update|now its|is now|its now)\b/;
+  /\b(?:make (?:that|it|them)|no,? ?wait|wait,? (?:no|its|it is|the|that)|change (?:that|it|the|my)|should (?:be|have been|read|say)|i ?meant?\b|meant\b|mean to say|scratch that|correction|fat fingers|typo|mis ?read|read (?:\w+ ){0,3}wrong|got (?:it|that|the \w+) wrong|weighed it again|(?:re ?-? ?measured|measured (?:it )?again|re ?weighed|checked again)|was for (?:the |both )?(?:pair|both|two)|after all|turns? out|instead|not \d+|switch (?:it|that|the \w+) to|set (?:it|that|the \w+) to|fat finger|hang on|hold on|excuse me|my mistake|my bad|i was wrong|was wrong|that(?:s| is| was) wrong|nah|oops|whoops|sorry|actually|no,? (?:its|it is|the|that|i|we|make|say)|lets say|rather|update|now its|is now|its now)\b/;
 const NOT_THIS =
   /\bnot (?:a|an|the) (?:mirror|picture|canvas|panel|painting|brick|block|plasterboard|drywall|concrete|stone)\b|\bnot (?:brick|block|plasterboard|drywall|concrete|stone|timber)\b/;
 

@@ -53,7 +53,7 @@ function joined(text: string): string {
     .replace(/\bbreezeblocks?\b/g, 'breeze block')
     .replace(/\bdot\s*(?:&|n|'n'|and|an)\s*dab(?:bed)?\b/g, 'dot and dab')
     .replace(/\bmantel (?:piece|shelf|peice)\b/g, 'mantel')
-    .replace(/\bt\s*(?:&|n|and)\s*g\b/g, 'tongue and groove')
+    .replace(/\bt\s*(?:&|n|and)\s*g\b|\btongue (?:&|n|an) groove\b/g, 'tongue and groove')
     .replace(/\bplaster board\b/g, 'plasterboard')
     .replace(/\s+/g, ' ')
     .trim();

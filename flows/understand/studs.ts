@@ -1,5 +1,5 @@
 import type { JobSoFar } from '../../core/job.ts';
-import { difference, type Millimetres } from '../../core/quantity.ts';
+import { difference, type Millimetres, mm } from '../../core/quantity.ts';
 import type { Listening } from '../reading.ts';
 import { type Found, fact, facts, nothing } from './found.ts';
 import { lengthOf, type Outline, without } from './outline.ts';
@@ -20,6 +20,11 @@ const FIRST = [
 ];
 const WIDTH = [/\bstuds?(?: (?:are|is|,|about))* <(\d+)> wide\b/, /<(\d+)> wide studs?\b/];
 
+/** Studs stand no closer and no further apart than this; our choice. "16 on centre" is then inches. */
+const isSpacing = (value: Millimetres): boolean => value >= LEAST_SPACING && value <= MOST_SPACING;
+const LEAST_SPACING = mm(280);
+const MOST_SPACING = mm(1250);
+
 /** Two studs found by measuring: the spacing is what lies between. */
 const TWO_FOUND =
   /\b(?:one|stud|studs|first|them|found)(?: (?:is|at|a|them|one|stud|about|,))* <(\d+)>(?: (?:in|from|the|left|end|corner|and|then|,))* (?:(?:the |then )?(?:next|another|second|other)(?: (?:one|stud|is|at|about))* )?<(\d+)>(?: (?:from|the|left|end|corner))*$/;
@@ -31,12 +36,17 @@ export function readStuds(outline: Outline, listening: Listening): Found {
   if (!asked && !cue) return nothing(outline);
   const studs: Studs = {};
   let rest = outline;
-  const take = (forms: readonly RegExp[], set: (mm: Millimetres) => void) => {
+  const take = (forms: readonly RegExp[], set: (length: Millimetres) => void, spacing = false) => {
     for (const form of forms) {
       const match = form.exec(rest.text);
       const length = match === null ? null : lengthOf(rest, match[1], 'wall.studs');
-      if (match === null || length?.readings.length !== 1 || length.negative) continue;
-      set(length.valueMm);
+      const likely =
+        length?.readings.filter(
+          ({ valueMm }) => !spacing || length.readings.length === 1 || isSpacing(valueMm),
+        ) ?? [];
+      const [only] = likely;
+      if (match === null || only === undefined || likely.length > 1 || length?.negative) continue;
+      set(only.valueMm);
       const figure = { index: match.index + match[0].indexOf('<'), 0: /<\d+>.*$/.exec(match[0])?.[0] ?? '' };
       rest = without(rest, figure);
       return;
@@ -54,10 +64,11 @@ export function readStuds(outline: Outline, listening: Listening): Found {
     studs.spacingMm = difference(next.valueMm, one.valueMm);
     rest = without(rest, pair);
   }
-  take(FIRST, (mm) => (studs.firstMm = mm));
-  take(WIDTH, (mm) => (studs.widthMm = mm));
-  take(SPACING, (mm) => (studs.spacingMm = mm));
-  if (asked && studs.spacingMm === undefined) take([/^[^<]*<(\d+)>[^<]*$/], (mm) => (studs.spacingMm = mm));
+  take(FIRST, (length) => (studs.firstMm = length));
+  take(WIDTH, (length) => (studs.widthMm = length));
+  take(SPACING, (length) => (studs.spacingMm = length), true);
+  if (asked && studs.spacingMm === undefined)
+    take([/^[^<]*<(\d+)>[^<]*$/], (length) => (studs.spacingMm = length), true);
   if (Object.keys(studs).length === 0) return nothing(outline);
   const read = fact('wall.studs', { wall: { studs } }, outline.said);
   const partial =

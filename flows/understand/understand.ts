@@ -13,15 +13,18 @@ import { type Outline, outlineOf } from './outline.ts';
 import { readAll } from './readers.ts';
 import { correctedQuestion, isCorrection } from './replacing.ts';
 import { respell } from './spelling.ts';
-import { tokens } from './token.ts';
+import { isNumber, tokens } from './token.ts';
 import { isRequest, isTradeQuestion } from './trade-question.ts';
 import { askedAbout, asksWhy } from './why.ts';
-import { isNo, isNoneOfThese, isYes, leading } from './yes-no.ts';
+import { isNo, isNoneOfThese, isPlainNo, isYes, leading } from './yes-no.ts';
 import { yesNoAnswer } from './yes-no-question.ts';
 
 export { factForChoice } from './choice.ts';
 
 const EMPTY: Reading = { intent: 'not-understood', facts: [], refused: [], asks: [], correction: false };
+
+/** Nobody says more figures at once; our choice, which keeps the slowest message short. */
+const MOST_FIGURES = 80;
 
 /** Facts that a question such as "can you hang a 24 kg mirror on brick?" must carry to be taken for an answer. */
 const FACTS_OF_A_JOB = 2;
@@ -41,7 +44,9 @@ export const understand: Understand = (said, listening) => {
   const steers = steering(text);
   if (steers !== null) return { ...EMPTY, intent: steers };
   if (asksWhy(text)) return why(text);
-  const all = corrected(tokens(words));
+  const every = tokens(words);
+  if (every.filter(isNumber).length > MOST_FIGURES) return EMPTY;
+  const all = corrected(every);
   const outline = outlineOf(all, { words, said, unit: listening.unit, guessed: guessed.size > 0 });
   if (readsBackMarks(outline.text, listening)) return { ...EMPTY, intent: 'self-check' };
   const short = shortAnswer(outline, text, listening);
@@ -61,19 +66,38 @@ function why(text: string): Reading {
   return about === undefined ? { ...EMPTY, intent: 'why' } : { ...EMPTY, intent: 'why', about };
 }
 
+/** Questions where a "no" says that a danger is not there. */
+const CLEARS_A_DANGER: ReadonlySet<string> = new Set([
+  'hazards',
+  'wall.accessories',
+  'wall.wet',
+  'wall.coating',
+  'wall.tensioned',
+  'wall.separating',
+  'wall.farSide',
+  'place.below',
+  'piece.lit',
+  'building.heritage',
+]);
+
 /** Yes, no, or none of these, and nothing else. */
 function shortAnswer(outline: Outline, text: string, listening: Listening): Reading | null {
   const { awaiting } = listening;
   const none = isNoneOfThese(text);
   const yes = isYes(text);
   const no = isNo(text) || none;
-  if (!yes && !no) return null;
+  if ((!yes && !no) || (saysNotKnown(text) && !yes && awaiting !== 'building.consent')) return null;
   const intent: Intent = yes ? 'yes' : none && !isNo(text) ? 'none-of-these' : 'no';
   if (awaiting === null || awaiting === 'confirm' || awaiting === 'acknowledge') return { ...EMPTY, intent };
+  // "Not yet" and "haven't" are no "none": nothing that protects someone may be cleared by them.
+  if (CLEARS_A_DANGER.has(awaiting) && !yes && !none && !isPlainNo(text))
+    return { ...EMPTY, intent: 'dont-know' };
   const read = awaiting === 'hazards' ? answersHazards(outline, yes) : readAll(outline, listening);
   const own = read.facts.filter((fact) => fact.question === awaiting);
   const given = own.length > 0 ? own : yesNoAnswer(awaiting, yes ? 'yes' : 'no', outline.said);
   const asks = read.asks.filter((ask) => ask.question === awaiting);
+  if (awaiting === 'wall.accessories' && !yes && given.length + asks.length === 0)
+    return { ...EMPTY, intent: 'dont-know' };
   return {
     ...EMPTY,
     intent: intent === 'none-of-these' ? intent : given.length + asks.length > 0 ? 'answer' : intent,
@@ -115,7 +139,7 @@ function answer(found: Found, outline: Outline, text: string, listening: Listeni
     return { ...EMPTY, intent: 'answer', facts, asks, refused, correction };
   if (unknown) return { ...EMPTY, intent: 'dont-know' };
   if (awaiting === null) return EMPTY;
-  const begins = leading(text);
+  const begins = awaiting === 'wall.accessories' || awaiting === 'hazards' ? null : leading(text);
   const given = begins === null ? [] : yesNoAnswer(awaiting, begins, outline.said);
   if (given.length > 0)
     return { ...EMPTY, intent: 'answer', facts: given.map((fact) => ({ ...fact, inferred: true })) };

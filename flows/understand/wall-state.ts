@@ -31,7 +31,7 @@ const ANSWERS: Partial<Record<QuestionName, Form[]>> = {
   'wall.tensioned': [
     [
       { tensioned: 'scanned' },
-      /\b(?:scanned|scan (?:was )?done|been scanned|marked out|x ?rayed)\b(?!.*\bnot\b)/,
+      /^(?!.*\b(?:not|never|hasnt|havent|isnt|no|un)\b).*\b(?:scanned|scan done|scan was done|marked out|x ?rayed)\b/,
     ],
     [{ tensioned: 'possible' }, /\b(?:possibl[ey]|maybe|might|could be|probably|likely|perhaps)\b/],
     [{ tensioned: 'no' }, /\b(?:ordinary|normal|plain|just reinforced|not tensioned|no tension)\b/],

@@ -28,7 +28,6 @@ const NO: Partial<Record<QuestionName, JobSoFar>> = {
   'wall.tensioned': { wall: { tensioned: 'no' } },
   'wall.coating': { wall: { coating: 'none' } },
   'wall.wet': { wall: { wet: 'no' } },
-  'wall.accessories': { wall: { accessories: [], farSide: 'seen' } },
   'wall.asbestos': { wall: { asbestos: 'not-tested' } },
   'wall.farSide': { wall: { farSide: 'unknown' } },
   'place.below': { place: { below: 'nothing' } },
