@@ -4,7 +4,7 @@ import { bandOf, within } from './band.ts';
 import { asked, fact, type Heard, lengthLabel, outside, refused } from './heard.ts';
 import type { Found } from './length.ts';
 import { jobPart, type LengthQuestion } from './length-value.ts';
-import type { Token } from './token.ts';
+import { saidBetween, type Token } from './token.ts';
 
 /** Nobody answers one length with more figures than this; our choice. */
 const MOST_FIGURES = 6;
@@ -49,8 +49,11 @@ export function decide(
       rest,
     );
   }
+  if (isMultiplied(all, first))
+    return asked(question, `${first.text}, or more than that? What is the whole length?`, [], rest);
+  const vague = isVague(all, first);
   if (first.readings.length === 1)
-    return { kind: 'facts', facts: [make(only.valueMm, first.inferred)], rest };
+    return { kind: 'facts', facts: [make(only.valueMm, first.inferred || vague)], rest };
   const readings = first.readings.map((each) => ({
     label: lengthLabel(each.valueMm, each.unit),
     fact: make(each.valueMm, true),
@@ -58,11 +61,13 @@ export function decide(
   return asked(question, `"${first.text}" in which unit?`, readings, rest);
 }
 
-/** The same length in two units, as far as a tape shows: "3.4 m (11' 2\")"; our choice. */
-const SAME_MM = 13;
+/** The same length in two units, this near: "3.4 m (about 11 feet)"; our choice. */
+const SAME = 0.02;
 
 function sameLength(first: Found, second: Found): boolean {
-  return first.unitSaid !== second.unitSaid && Math.abs(first.valueMm - second.valueMm) <= SAME_MM;
+  return (
+    first.unitSaid !== second.unitSaid && Math.abs(first.valueMm - second.valueMm) <= SAME * first.valueMm
+  );
 }
 
 /** "3 400": a space between thousands. */
@@ -91,7 +96,7 @@ const INCHES_IN_FOOT = 12;
 function feetAndInches(all: readonly Token[], first: Found, second: Found, question: LengthQuestion) {
   const [feet, inches] = [all[first.from], all[second.from]];
   if (
-    all[first.to]?.text !== '-' ||
+    !(all[first.to]?.text === '-' || first.to === second.from) ||
     feet?.kind !== 'number' ||
     inches?.kind !== 'number' ||
     inches.value.gte(INCHES_IN_FOOT)
@@ -99,4 +104,18 @@ function feetAndInches(all: readonly Token[], first: Found, second: Found, quest
     return [];
   const value = mm(feet.value.mul(INCHES_IN_FOOT).add(inches.value).valueOf() * MM_PER_INCH);
   return within(value, bandOf(question).said) ? [{ valueMm: value, unit: 'ft' as const }] : [];
+}
+
+/** "twice 1.7 m", "2 times 1.7". */
+function isMultiplied(all: readonly Token[], found: Found): boolean {
+  return /^(twice|double|times|half)$/.test(all[found.from - 1]?.text ?? '');
+}
+
+const VAGUE =
+  /\b(over|under|nearly|almost|shy|bit|more than|less than|at least|guess|guessing|think|reckon)\b/;
+
+/** "just over 3 m", "3 m and a bit": taken, and confirmed before the plan. */
+function isVague(all: readonly Token[], found: Found): boolean {
+  const before = saidBetween(all, Math.max(0, found.from - 5), found.from);
+  return VAGUE.test(before) || VAGUE.test(saidBetween(all, found.to, found.to + 5));
 }

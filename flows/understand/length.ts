@@ -96,7 +96,10 @@ function readingsOf(said: Measure, hearing: Hearing, band: Band): LengthReading[
 /** The units a bare figure may be in, the conversation's first. */
 function bareUnits(said: Measure, { unit: spoken, question }: Hearing): LengthUnit[] {
   const whole = said.value.d === 1n;
-  if (spoken === 'in') return said.value.lt(40) ? ['in', 'ft'] : ['in', 'mm'];
+  if (spoken === 'in') {
+    const decimal: LengthUnit[] = !whole && !said.tape ? ['m'] : [];
+    return said.value.lt(40) ? ['in', 'ft', ...decimal] : ['in', 'mm'];
+  }
   if (said.tape && said.value.lt(200)) return ['in'];
   if (spoken === 'cm') return ['mm', 'cm', 'm'];
   const feet: LengthUnit[] =

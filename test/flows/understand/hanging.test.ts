@@ -139,6 +139,39 @@ const POINTS: Row[] = [
       [745, 240],
     ],
   ],
+  [
+    'left one 250 down right one 248 down, both 100 in',
+    [
+      [100, 250],
+      [-100, 248],
+    ],
+  ],
+  [
+    '100 in, 250 down on the left, 253 down on the right',
+    [
+      [100, 250],
+      [-100, 253],
+    ],
+  ],
+  [
+    '95mm from left side 240mm down; 95mm from right side 238mm down',
+    [
+      [95, 240],
+      [-95, 238],
+    ],
+  ],
+  [
+    'first ring 100 from the left, second 740 from the left, both 250 down',
+    [
+      [100, 250],
+      [740, 250],
+    ],
+  ],
+  ['one ring each side, 100 in 250 down', BOTH(100, 250)],
+  ['ring each corner 50 in 60 down', BOTH(50, 60)],
+  ['2 ring 10 cm from side and 24 cm from up', BOTH(100, 240)],
+  ['about 4 inches in and a foot down', BOTH(4 * IN, 12 * IN)],
+  ['strap hangers 100 in, 250 down, left one is 3 lower', 'ask'],
   // one in the middle
   ['one ring in the middle 30 down', [[0.5, 30]]],
   ['a single hook dead centre, 30 from the top', [[0.5, 30]]],
@@ -197,6 +230,8 @@ type Whole = [say: string, hanging: Record<string, unknown>, partial: string | u
 
 const WHOLE: Whole[] = [
   ['rings, no idea where', { by: 'rings' }, 'piece.hanging.points'],
+  ['one strap each side', { by: 'rings' }, 'piece.hanging.points'],
+  ['z bar 50 down 600 long', { by: 'batten', fromTopMm: 50, lengthMm: 600 }, undefined],
   ['two D-rings', { by: 'rings' }, 'piece.hanging.points'],
   ['theres a cord', { by: 'cord' }, 'piece.hanging.points'],
   ['wire on the back, two hooks', { by: 'cord' }, 'piece.hanging.points'],
@@ -260,6 +295,8 @@ describe('how a piece hangs', () => {
     ['rings 95 in, halfway down', BOTH(95, 600)],
     ['rings 640 apart, 120 down', BOTH(100, 120)],
     ['230 down', BOTH(95, 230)],
+    ['95 in 2400 down', 'ask'],
+    ['900 in 240 down', 'ask'],
     ['they are 100 in', BOTH(100, 240)],
     [
       'the right one is 98 in 236 down',

@@ -74,6 +74,12 @@ const WALL_WIDTH: Row[] = [
   ['4.2 metres long', 4200],
   ['the chimney breast is 1450 wide', 1450],
   ['alcove, 980', 980],
+  ['just over 3 metres', 3000],
+  ['3.4 metres (about 11 feet)', 3400],
+  ['34 hundred', 3400],
+  ['3 point 4', 3400],
+  ['3,40', 3400],
+  ['wall 3400, ceiling 2400', 3400],
   // feet and inches
   ["12'", 12 * FT],
   ['12 ft', 12 * FT],
@@ -129,6 +135,13 @@ const WALL_WIDTH: Row[] = [
   ['12-6', 'ask'],
   ['2m7', 'ask'],
   ['2700 or 2750', 'ask'],
+  ['11-2', 'ask'],
+  ['twice 1.7 m', 'ask'],
+  ['2 times 1.7 m', 'ask'],
+  ['3 metres less 20 mm', 'ask'],
+  ['1.2m to the door then 2.2m', 'ask'],
+  ['3.4', 'ask', 'in'],
+  ['11', 'ask', 'in'],
   ['between 2.7 and 2.8 m', 'ask'],
   ['2.7 to 2.8', 'ask'],
   ['12', 'ask', 'in'],
@@ -261,9 +274,11 @@ describe('a length', () => {
     expect(got['wall.heightMm']).toBeCloseTo(high, 6);
   });
 
-  it('is to be confirmed when its unit was judged', () => {
-    const heard = hear('wall.widthMm', '3.4');
-    expect(heard?.kind === 'facts' && heard.facts[0]?.inferred).toBe(true);
+  it('is to be confirmed when its unit was judged or it is vague', () => {
+    for (const say of ['3.4', '3.450 mm', 'just over 3 metres', '3 m and a bit']) {
+      const heard = hear('wall.widthMm', say);
+      expect(heard?.kind === 'facts' && heard.facts[0]?.inferred, say).toBe(true);
+    }
   });
 
   it('is asked with both units named when two are sensible', () => {
