@@ -1,10 +1,10 @@
 import type { Conversation, CrewDefaults, Flow, Step } from '../flows/step-shape.ts';
 import type { CrewMessage, Handled } from './crew-face.ts';
-import type { LoggedPlan } from './ledger/ledger.ts';
-import { openLedger } from './ledger/ledger.ts';
+import { type Answered, type LoggedPlan, openLedger } from './ledger/ledger.ts';
 import { isSamePayload, keptMessage } from './ledger/payload.ts';
 import type { Store } from './ledger/store.ts';
 import { newPlanId } from './plan-id.ts';
+import { planJson } from './plan-json.ts';
 import { Recent } from './recent.ts';
 import { rememberedAfter } from './remembered.ts';
 
@@ -30,30 +30,22 @@ const KEPT_IN_MEMORY = 2_000;
 
 type Open = { n: number; conversation: Conversation };
 
-const isErased = (kept: {
-  message: string | null;
-  reply: string | null;
-}): kept is { message: null; reply: null } => kept.message === null || kept.reply === null;
-
-const answeredBefore = (
-  kept: { message: string | null; reply: string | null },
-  message: CrewMessage,
-): Handled => {
-  if (isErased(kept))
+const answeredBefore = ({ message: kept, reply }: Answered, message: CrewMessage): Handled => {
+  if (kept === null || reply === null)
     return { ok: false, why: 'erased', detail: 'The person who sent this message has been erased.' };
-  return isSamePayload(kept.message ?? '', message)
-    ? { ok: true, body: kept.reply ?? '', replayed: true }
-    : {
-        ok: false,
-        why: 'other-payload',
-        detail: `The id ${JSON.stringify(message.id)} was used in this conversation for another message.`,
-      };
+  if (isSamePayload(kept, message)) return { ok: true, body: reply, replayed: true };
+  const detail = `The id ${JSON.stringify(message.id)} was used in this conversation for another message.`;
+  return { ok: false, why: 'other-payload', detail };
 };
 
 const loggedPlan = (step: Step, conversation: string, at: string): LoggedPlan | null => {
   if (!step.plan) return null;
   const { id, job, plan } = step.plan;
-  return { id, verdict: plan.verdict, body: JSON.stringify({ id, conversation, at, job, ...plan }) };
+  return {
+    id,
+    verdict: plan.verdict,
+    body: JSON.stringify({ id, conversation, at, job, ...planJson(plan) }),
+  };
 };
 
 /** Opens a crew over its store. */

@@ -23,8 +23,4 @@ export class Recent<Value> {
   clear(): void {
     this.kept.clear();
   }
-
-  get size(): number {
-    return this.kept.size;
-  }
 }

@@ -4,7 +4,7 @@ import { migrate } from './migrations.ts';
 import type { Store } from './store.ts';
 
 /** One message in and what came of it. `message` and `reply` are null once their author is erased. */
-export type Turn = {
+type Turn = {
   conversation: string;
   n: number;
   id: string;
@@ -22,11 +22,14 @@ export type Turn = {
 
 export type LoggedPlan = { id: string; verdict: string; body: string };
 
+/** What a message id got before; both null once its author is erased. */
+export type Answered = { message: string | null; reply: string | null };
+
 /** What is left of a conversation when its cache is gone. */
-export type Past = { n: number; entries: Entry[]; plan: string | null };
+type Past = { n: number; entries: Entry[]; plan: string | null };
 
 export type Ledger = {
-  answered: (conversation: string, id: string) => { message: string | null; reply: string | null } | null;
+  answered: (conversation: string, id: string) => Answered | null;
   past: (conversation: string) => Past;
   append: (turn: Turn, plan: LoggedPlan | null, defaults: CrewDefaults | null) => void;
   plan: (id: string) => string | null;
@@ -49,8 +52,7 @@ type PastRow = { n: number; entries: string; plan: string | null };
 export const openLedger = (store: Store): Ledger => {
   migrate(store);
   return {
-    answered: (conversation, id) =>
-      store.all<{ message: string | null; reply: string | null }>(ANSWERED, conversation, id)[0] ?? null,
+    answered: (conversation, id) => store.all<Answered>(ANSWERED, conversation, id)[0] ?? null,
     past: (conversation) => {
       const past: Past = { n: 0, entries: [], plan: null };
       for (const row of store.all<PastRow>(PAST, conversation)) {

@@ -1,5 +1,5 @@
 /** What SQLite on both platforms binds. Not boolean, not undefined: the Durable Object refuses them. */
-export type Bound = string | number | null | Uint8Array;
+type Bound = string | number | null | Uint8Array;
 
 /**
  * One crew's SQLite, as both platforms can give it. Everything is synchronous: a turn is never interleaved

@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
-import type { Plan } from '../../../core/plan-shape.ts';
+
 import { begin, resume, step } from '../../../flows/step.ts';
 import { type Crew, openCrew } from '../../../src/crew.ts';
 import { openNodeStore } from '../../../src/ledger/node-store.ts';
+import type { PlanJson } from '../../../src/plan-json.ts';
 import { tempFolder } from '../ledger/temp-folder.ts';
 import { type Body, message } from './message.ts';
 
@@ -65,8 +66,9 @@ test.each([
   const crew = newCrew();
   for (const dialogue of dialogues) {
     const { plan } = JSON.parse(held(crew, dialogue).at(-1) ?? '') as Body;
-    const logged = JSON.parse(crew.plan(plan ?? '') ?? '{}') as Plan;
+    const logged = JSON.parse(crew.plan(plan ?? '') ?? '{}') as PlanJson;
     expect(dialogue.expect.verdict, dialogue.id).toContain(logged.verdict);
+    expect(logged.cautions.flatMap((caution) => caution.basis)).toContain('our-choice');
     expect(logged.marks, dialogue.id).toHaveLength(dialogue.expect.marks.length);
     for (const [at, [fromLeft, up]] of dialogue.expect.marks.entries()) {
       expect(Math.abs((logged.marks[at]?.fromLeftMm ?? 0) - fromLeft), dialogue.id).toBeLessThanOrEqual(1);
