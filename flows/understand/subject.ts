@@ -21,10 +21,10 @@ const NOUNS: Record<Exclude<Subject, null>, string> = {
   ceiling: 'ceiling ceilings celing ceeling cieling',
   hanger:
     'ring rings dring drings strap straps hook hooks hanger hangers keyhole keyholes slot slots eye eyes cord wire rope string chain line clip clips cleat batten lugs lug loop loops fixing fixings',
-  sheet: 'plasterboard plasterbord drywall board sheetrock gyprock sheet sheeting gib wallboard',
+  sheet: 'plasterboard plasterbord drywall board sheet sheeting wallboard',
   coat: 'plaster render tile tiles skim rendering plastering',
   datum:
-    'mantel mantle mantelpiece mantlepiece mantelshelf shelf sideboard sofa couch dresser bench table headboard console',
+    'mantel mantle mantelpiece mantlepiece mantelshelf shelf sideboard sofa couch dresser bench table headboard console fireplace hearth stove bed desk tv television bath basin sink',
   part: 'stud studs nogging noggings joist joists bead rebate moulding molding backing mount border spacing centres centers',
   place:
     'socket sockets switch switches outlet outlets door doors window windows corner skirting pipe pipes radiator thermostat light',
@@ -70,4 +70,13 @@ export function subjectBefore(all: readonly Token[], span: Span): Subject {
 
 export function subjectOf(all: readonly Token[], span: Span): Subject {
   return subjectAfter(all, span) ?? subjectBefore(all, span);
+}
+
+/** True when a comma parts the figure from the nearest noun before it. */
+export function isPartedFromNoun(all: readonly Token[], span: Span): boolean {
+  for (let at = span.from - 1; at >= Math.max(0, span.from - BACK); at -= 1) {
+    if (subjectOfWord(all[at]?.text ?? '') !== null) return false;
+    if (all[at]?.text === ',') return true;
+  }
+  return false;
 }
