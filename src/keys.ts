@@ -6,7 +6,7 @@ export type HeldKey =
   | { kind: 'webhook'; crew: string; secret: Uint8Array };
 
 /** Contract, section 1. */
-export const CREW_NAME = /^[a-z0-9-]{1,40}$/;
+const CREW_NAME = /^[a-z0-9-]{1,40}$/;
 
 /** Standard Webhooks 1.0.0: 24 to 64 bytes. */
 const SECRET_BYTES = { least: 24, most: 64 };

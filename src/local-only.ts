@@ -2,7 +2,7 @@
 const LOOPBACK_NAME = /^(127\.0\.0\.1|localhost|\[::1\])(:\d{1,5})?$/i;
 
 /** The host a request was sent to: its header, or its address where an engine keeps no such header. */
-export function hostOf(request: Request): string {
+function hostOf(request: Request): string {
   return request.headers.get('host') ?? new URL(request.url).host;
 }
 

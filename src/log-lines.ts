@@ -1,4 +1,4 @@
-import type { LogLine } from './request-log.ts';
+import type { LogLine } from './log-line.ts';
 
 /**
  * Writes log lines as JSON, gathered over one pass of the event loop: one write a line would cost a turn

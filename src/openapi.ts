@@ -1,27 +1,8 @@
 import { z } from 'zod';
+import { BODIES, type SchemaName } from './bodies.ts';
 import { OPERATIONS, type Operation } from './operations.ts';
 import { PROBLEM_MEDIA_TYPE, PROBLEMS } from './problem.ts';
-import { checkRequestSchema, checkSchema } from './schema/check.ts';
 import { AS_TAKEN_IN } from './schema/described.ts';
-import { jobSchema } from './schema/job.ts';
-import { messageSchema } from './schema/message.ts';
-import { planSchema } from './schema/plan.ts';
-import { problemSchema } from './schema/problem.ts';
-import { answerSchema, loggedPlanSchema } from './schema/reply.ts';
-
-/** The bodies that routes take and give, by their names in the description. */
-export const BODIES = {
-  Answer: answerSchema,
-  Check: checkSchema,
-  CheckRequest: checkRequestSchema,
-  Job: jobSchema,
-  LoggedPlan: loggedPlanSchema,
-  Message: messageSchema,
-  Plan: planSchema,
-  Problem: problemSchema,
-} as const;
-
-export type SchemaName = keyof typeof BODIES;
 
 const SECURITY_SCHEMES = {
   bearer: { type: 'http', scheme: 'bearer', description: 'A key of one crew.' },
@@ -109,11 +90,14 @@ function reference(name: SchemaName): object {
   return { $ref: `#/components/schemas/${name}` };
 }
 
+/** Named bodies and the named parts in them, all of which zod keeps by name once they are made. */
 function componentSchemas(): Record<string, object> {
   const { schemas } = z.toJSONSchema(z.globalRegistry, {
     ...AS_TAKEN_IN,
     uri: (id) => `#/components/schemas/${id}`,
   });
+  const missing = Object.keys(BODIES).filter((name) => !Object.hasOwn(schemas, name));
+  if (missing.length > 0) throw new Error(`no schema is named ${missing.join(', ')}`);
   return Object.fromEntries(
     Object.entries(schemas).map(([name, { $schema: _, $id: __, ...schema }]) => [name, schema]),
   );

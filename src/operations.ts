@@ -1,4 +1,4 @@
-import type { SchemaName } from './openapi.ts';
+import type { SchemaName } from './bodies.ts';
 import type { ProblemName } from './problem.ts';
 
 /** What a route takes and gives; the schemas are named here and kept in `src/schema`. */

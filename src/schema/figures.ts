@@ -39,7 +39,7 @@ export const count = (most: number, example: number) =>
     .meta({ examples: [example] });
 
 /** The word a person's "don't know" becomes: asked, and not known. */
-export const unknown = z.literal('unknown');
+const unknown = z.literal('unknown');
 
 export const orUnknown = <S extends z.ZodType>(schema: S) => z.union([schema, unknown]);
 

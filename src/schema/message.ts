@@ -3,7 +3,7 @@ import { FURTHER_QUESTION_NAMES, QUESTION_NAMES } from '../../flows/question.ts'
 import { identifier, personName, typed } from './words.ts';
 
 /** Contract, section 3: the most an id may hold. */
-export const ID_LIMIT = 200;
+const ID_LIMIT = 200;
 
 export const messageId = identifier(ID_LIMIT, 'evt-0193');
 

@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import type { PlanJson } from '../plan-json.ts';
 
 /** The shapes that leave: plain numbers, in the unit of the field's name. */
 const n = z.number();
@@ -33,7 +32,7 @@ export const crossCheckSchema = z
   .strictObject({ text: z.string(), expectMm: n, toleranceMm: n })
   .meta({ id: 'CrossCheck' });
 
-export const bitSchema = z.strictObject({
+const bitSchema = z.strictObject({
   kind: z.enum(['masonry', 'wood', 'metal', 'tile', 'none']),
   action: z.enum(['rotary', 'hammer-after-finish', 'rotary-until-known', 'none']),
   diameterMm: n,
@@ -130,13 +129,3 @@ export const planSchema = z
     basis: z.array(basis),
   })
   .meta({ id: 'Plan' });
-
-type Mutable<T> = T extends readonly (infer Each)[]
-  ? Mutable<Each>[]
-  : T extends object
-    ? { -readonly [Field in keyof T]: Mutable<T[Field]> }
-    : T;
-
-/** Fails to compile when core's plan has a shape that the description does not give. */
-export type PlanDescribed =
-  Mutable<PlanJson> extends z.input<typeof planSchema> ? z.input<typeof planSchema> : never;

@@ -8,7 +8,7 @@ const questionName = z.enum([...QUESTION_NAMES, ...FURTHER_QUESTION_NAMES]);
 const linked = { text, alt: z.string(), url: z.string() };
 
 /** Every reply has `text`, complete in itself; the rest is for a client that can show more. */
-export const replySchema = z
+const replySchema = z
   .discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('text'), text }),
     z.strictObject({

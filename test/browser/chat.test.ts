@@ -98,7 +98,7 @@ test.each(TAPPED)(
   '%s a whole conversation is held by tapping, with a button for each choice',
   async (_, viewport, scheme) => {
     const { context, page, complaints } = await opened(viewport, scheme, true);
-    const picks = ['Brick', 'Australia', 'Mine', 'None of these', 'Solid', 'Plaster', 'Yes'];
+    const picks = ['Clay brick', 'Australia', 'Mine', 'None of these', 'Solid', 'Yes'];
     let taps = 0;
     let heard = await answered(page, () => tapped(page, dialogue?.open ?? ''));
     for (let turn = 0; heard.awaiting !== null && turn < 40; turn += 1) {

@@ -12,6 +12,7 @@ const RULES: ICruiseOptions = {
   doNotFollow: { path: 'node_modules' },
   tsPreCompilationDeps: true,
   validate: true,
+  enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'default'] },
   ruleSet: {
     forbidden: [
       {

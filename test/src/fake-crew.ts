@@ -3,7 +3,7 @@ import type { CrewFace, CrewMessage, CrewOf } from '../../src/crew-face.ts';
 /** A crew that only remembers what reached it, so that a test can say that nothing did. */
 export type FakeCrews = { crewOf: CrewOf; taken: Map<string, CrewMessage[]> };
 
-export const LOGGED_PLAN_ID = 'p1';
+const LOGGED_PLAN_ID = 'p1';
 
 export function fakeCrews(): FakeCrews {
   const taken = new Map<string, CrewMessage[]>();

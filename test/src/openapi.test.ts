@@ -1,6 +1,7 @@
 import { Validator } from '@seriousme/openapi-schema-validator';
 import { expect, test } from 'vitest';
-import { BODIES, openApi, type SchemaName } from '../../src/openapi.ts';
+import { BODIES, type SchemaName } from '../../src/bodies.ts';
+import { openApi } from '../../src/openapi.ts';
 import { EXAMPLE_JOB } from '../../src/schema/example-job.ts';
 import { appUnderTest, KEYED, posted } from './app-under-test.ts';
 

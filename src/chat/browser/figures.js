@@ -7,7 +7,7 @@ export function figure(/** @type {number} */ value) {
 /** @typedef {import('../../../core/plan-shape.ts').Fixing} Fixing */
 
 /** A name of the contract as words: `plug-and-screw`, `screw-bending`. */
-export function words(/** @type {string} */ name) {
+function words(/** @type {string} */ name) {
   return name.replaceAll('-', ' ');
 }
 
