@@ -19,7 +19,7 @@ export type Offered = {
 };
 
 /** The plan that stands, and the job it was made for. */
-export type Standing = { id: string; plan: Plan; of: string };
+type Standing = { id: string; plan: Plan; of: string };
 
 /** A conversation in memory. All of it is derived from the entries, the id of the plan and the defaults. */
 export type Open = {
@@ -80,7 +80,7 @@ export function awaitingIn(open: Open): QuestionName | null {
   return isQuestionName(state) ? state : null;
 }
 
-export function stopsIn({ stops, plan }: Situation): Situation['stops'] {
+function stopsIn({ stops, plan }: Situation): Situation['stops'] {
   return stops.length > 0 ? stops : (plan?.cautions ?? []).filter((each) => each.severity === 'stop');
 }
 

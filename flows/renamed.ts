@@ -3,7 +3,7 @@ import type { QuestionName } from './question.ts';
 import { isQuestionName } from './questions/all.ts';
 
 /** Questions that once had another name. The ledger keeps the old one for ever; a resumed conversation reads the new. */
-export const RENAMED: Readonly<Record<string, QuestionName>> = {};
+const RENAMED: Readonly<Record<string, QuestionName>> = {};
 
 /** Today's name of a question, or null for one this flow does not know. */
 export function todaysName(name: string, renamed = RENAMED): QuestionName | null {

@@ -63,7 +63,7 @@ export function isPutOff(name: QuestionName, heard: Heard): boolean {
 
 const isOpen = (name: QuestionName, heard: Heard): boolean => isWanted(name, heard) || isPutOff(name, heard);
 
-export function warnsOf(plan: Plan): string[] {
+function warnsOf(plan: Plan): string[] {
   return [...new Set(plan.cautions.filter((each) => each.severity === 'warn').map((each) => each.id))];
 }
 

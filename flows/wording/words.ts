@@ -24,7 +24,7 @@ export const DATUM: Readonly<Record<DatumKind, string>> = {
   nosing: 'the nosing',
 };
 
-export const COUNTRY: Readonly<Record<string, string>> = {
+const COUNTRY: Readonly<Record<string, string>> = {
   AU: 'Australia',
   NZ: 'New Zealand',
   UK: 'United Kingdom',
