@@ -62,7 +62,11 @@ const DEFAULTS: readonly Default[] = [
 export function assumptionsOf(job: Job, made: readonly Assumption[]): Assumption[] {
   const all = [
     ...made,
-    ...DEFAULTS.filter((each) => each.absent(job)).map(({ field, value, because }) => ({ field, value, because })),
+    ...DEFAULTS.filter((each) => each.absent(job)).map(({ field, value, because }) => ({
+      field,
+      value,
+      because,
+    })),
   ];
   return all.filter((each, at) => all.findIndex((other) => other.field === each.field) === at);
 }

@@ -1,6 +1,6 @@
 import { cautionsOf } from './caution/rules.ts';
 import { chooseFixing } from './fixing/choose.ts';
-import { type InHand, holds } from './fixing/in-hand.ts';
+import { holds, type InHand } from './fixing/in-hand.ts';
 import type { Job } from './job.ts';
 import { tiltOf } from './layout/level.ts';
 import { setOut } from './layout/marks.ts';
@@ -57,12 +57,27 @@ export function checkOf(job: Job, measured: Measured): Check {
     ...cautions.map((caution) => caution.text),
     ...(inHand ? [inHand.text] : []),
     ...off.map(({ id, offByMm }) => `Mark ${id} is ${wayOff(offByMm)}. Move it before you drill.`),
-    ...(tilted ? [`As marked it would hang ${tenth(Math.abs(tiltDeg))} degrees out, ${tiltDeg > 0 ? 'right' : 'left'} side high.`] : []),
+    ...(tilted
+      ? [
+          `As marked it would hang ${tenth(Math.abs(tiltDeg))} degrees out, ${tiltDeg > 0 ? 'right' : 'left'} side high.`,
+        ]
+      : []),
     ...stray.map((each) => `There is no mark ${each.id} in this plan.`),
-    ...(missing.length > 0 && (measured.marks?.length ?? 0) > 0 ? [`Not measured yet: ${missing.map((mark) => mark.id).join(', ')}.`] : []),
-    ...(verdict === 'go' && pairs.length > 0 ? ['Marks agree with the plan to within 2 mm. Scan and isolate before you drill.'] : []),
+    ...(missing.length > 0 && (measured.marks?.length ?? 0) > 0
+      ? [`Not measured yet: ${missing.map((mark) => mark.id).join(', ')}.`]
+      : []),
+    ...(verdict === 'go' && pairs.length > 0
+      ? ['Marks agree with the plan to within 2 mm. Scan and isolate before you drill.']
+      : []),
   ];
-  return rounded({ verdict, marks, tiltDeg, fixing: inHand, cautions, text: text.join(' ') || 'Nothing was measured: give at least one mark or the fixing in your hand.' });
+  return rounded({
+    verdict,
+    marks,
+    tiltDeg,
+    fixing: inHand,
+    cautions,
+    text: text.join(' ') || 'Nothing was measured: give at least one mark or the fixing in your hand.',
+  });
 }
 
 type Pair = { planned: Mark; found: MeasuredMark };
@@ -99,21 +114,39 @@ function newStops(job: Job, layout: SetOut, pairs: readonly Pair[]): Caution[] {
   if (pairs.length === 0) return [];
   const shifted = layout.marks.map((mark) => {
     const found = pairs.find((pair) => pair.planned.id === mark.id)?.found;
-    return found ? { ...mark, fromLeftMm: found.fromLeftMm, fromRightMm: difference(job.wall.widthMm, found.fromLeftMm), upMm: found.upMm } : mark;
+    return found
+      ? {
+          ...mark,
+          fromLeftMm: found.fromLeftMm,
+          fromRightMm: difference(job.wall.widthMm, found.fromLeftMm),
+          upMm: found.upMm,
+        }
+      : mark;
   });
   const asFound: SetOut = { ...layout, marks: shifted };
-  return cautionsOf({ job, setOut: asFound, fixing: chooseFixing(job, layout) }).filter((each) => each.severity === 'stop');
+  return cautionsOf({ job, setOut: asFound, fixing: chooseFixing(job, layout) }).filter(
+    (each) => each.severity === 'stop',
+  );
 }
 
 function stops(plan: Plan): Check {
   const cautions = plan.cautions.filter((each) => each.severity === 'stop');
-  return { verdict: 'stop', marks: [], tiltDeg: null, fixing: null, cautions, text: `Don't drill. ${cautions.map((each) => each.text).join(' ')}` };
+  return {
+    verdict: 'stop',
+    marks: [],
+    tiltDeg: null,
+    fixing: null,
+    cautions,
+    text: `Don't drill. ${cautions.map((each) => each.text).join(' ')}`,
+  };
 }
 
 function wayOff({ across, up }: { across: Millimetres; up: Millimetres }): string {
   const ways: string[] = [];
-  if (Math.abs(across) > TAPE_READING.value) ways.push(`${tenth(Math.abs(across))} mm too far ${across > 0 ? 'right' : 'left'}`);
-  if (Math.abs(up) > TAPE_READING.value) ways.push(`${tenth(Math.abs(up))} mm too ${up > 0 ? 'high' : 'low'}`);
+  if (Math.abs(across) > TAPE_READING.value)
+    ways.push(`${tenth(Math.abs(across))} mm too far ${across > 0 ? 'right' : 'left'}`);
+  if (Math.abs(up) > TAPE_READING.value)
+    ways.push(`${tenth(Math.abs(up))} mm too ${up > 0 ? 'high' : 'low'}`);
   return ways.join(' and ');
 }
 

@@ -1,13 +1,13 @@
 import { assumptionsOf } from './assumptions.ts';
 import { cautionsOf } from './caution/rules.ts';
-import { chooseFixing } from './fixing/choose.ts';
 import type { FixingResult } from './fixing/choice.ts';
+import { chooseFixing } from './fixing/choose.ts';
 import type { Job } from './job.ts';
 import { setOut } from './layout/marks.ts';
 import type { LayoutResult } from './layout/set-out.ts';
+import { massOf } from './piece/mass.ts';
 import type { Caution, Plan, Verdict } from './plan-shape.ts';
 import { weightOf } from './quantity.ts';
-import { massOf } from './piece/mass.ts';
 import { shoppingOf } from './shopping.ts';
 import { type Basis, uniqueBases } from './sources.ts';
 import { stepsOf, toolsOf } from './steps.ts';
@@ -55,7 +55,7 @@ function whole(job: Job, layout: Set, held: Held, cautions: Caution[]): Plan {
     advice: [...layout.advice, ...held.advice],
     steps: [],
     tools: toolsOf(held.fixing, layout),
-    shopping: shoppingOf(held.fixing),
+    shopping: shoppingOf(held.fixing, layout.marks.length),
     why: [...layout.why, ...held.why],
     basis: uniqueBases([...layout.basis, ...held.basis, ...cautions.flatMap((each) => each.basis)]),
   };
@@ -64,12 +64,7 @@ function whole(job: Job, layout: Set, held: Held, cautions: Caution[]): Plan {
 }
 
 /** No hole position and no drilling step leaves the program until what stops the job is cleared. */
-function stopped(
-  job: Job,
-  layout: LayoutResult,
-  fixing: FixingResult | null,
-  cautions: Caution[],
-): Plan {
+function stopped(job: Job, layout: LayoutResult, fixing: FixingResult | null, cautions: Caution[]): Plan {
   const bases: Basis[] = cautions.flatMap((caution) => [...caution.basis]);
   return {
     verdict: 'stop',

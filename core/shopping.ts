@@ -1,19 +1,19 @@
 import type { Fastener, Fixing } from './plan-shape.ts';
 
-/** What each fastener is called on a shelf: by kind, diameter and length, never by a maker or a colour. */
-const SHELF_NAME: Record<Fastener, string> = {
+/** What comes off the shelf beside a screw: by kind, diameter and length, never by a maker or a colour. */
+const BESIDE_THE_SCREW: Record<Fastener, string | null> = {
   'plug-and-screw': 'plastic plug',
   'hollow-unit-plug': 'long plug for hollow and perforated units',
   'aerated-plug': 'plug made for aerated block',
   'frame-plug': 'long frame plug with its own screw',
-  'concrete-screw': 'concrete screw',
-  'resin-stud': 'threaded stud with injection resin',
-  'stud-screw': 'wood screw',
-  'steel-stud-screw': 'thin-steel screw',
-  'timber-screw': 'wood screw',
-  'lath-screw': 'wood screw',
-  'batten-screws': 'wood screw, countersunk',
-  'board-across-studs': 'board 18 to 25 mm thick, long enough to cross two studs',
+  'concrete-screw': null,
+  'resin-stud': null,
+  'stud-screw': null,
+  'steel-stud-screw': null,
+  'timber-screw': null,
+  'lath-screw': null,
+  'batten-screws': null,
+  'board-across-studs': null,
   'screw-in-anchor': 'screw-in board anchor',
   'expanding-sleeve-anchor': 'expanding sleeve anchor, grip to suit the board',
   'spring-toggle': 'spring toggle with plate washer',
@@ -24,29 +24,39 @@ const SHELF_NAME: Record<Fastener, string> = {
   'picture-rail-hook': 'picture-rail hook and chain',
 };
 
+type Item = { item: string; count: number };
+
 /** What to buy or take from the van, with how many. Sizes in millimetres and screw gauge. */
-export function shoppingOf(fixing: Fixing): { item: string; count: number }[] {
-  const list: { item: string; count: number }[] = [];
-  const name = SHELF_NAME[fixing.fastener];
-  if (fixing.plug) {
-    const { diameterMm, lengthMm } = fixing.plug;
-    list.push({ item: `${name} ${diameterMm} x ${lengthMm} mm`, count: fixing.count });
-  } else if (!fixing.screw || !/screw/.test(name)) {
-    list.push({ item: name, count: fixing.fastener === 'board-across-studs' ? 1 : fixing.count });
+export function shoppingOf(fixing: Fixing, marks: number): Item[] {
+  const { fastener, count, plug, screw, bit } = fixing;
+  const list: Item[] = [];
+  const beside = BESIDE_THE_SCREW[fastener];
+  if (beside) {
+    const size = plug ? ` ${tenth(plug.diameterMm)} x ${tenth(plug.lengthMm)} mm` : '';
+    list.push({ item: `${beside}${size}`, count });
   }
-  if (fixing.screw) list.push({ item: screwName(fixing.screw), count: fixing.count });
-  if (fixing.bit.kind !== 'none') {
-    list.push({ item: `${fixing.bit.kind} bit ${fixing.bit.diameterMm} mm`, count: 1 });
+  if (fastener === 'board-across-studs') {
+    list.push({ item: 'board 18 to 25 mm thick, long enough to cross the studs', count: 1 });
+    list.push({ item: '10 gauge pan head wood screw as long as the board is thick', count: marks });
   }
-  if (fixing.pilot) list.push({ item: `wood bit ${fixing.pilot.diameterMm} mm (pilot)`, count: 1 });
-  return list.filter((each, at) => list.findIndex((other) => other.item === each.item) === at);
+  if (fastener === 'resin-stud')
+    list.push({ item: 'injection resin rated for this wall, one cartridge', count: 1 });
+  if (screw) list.push({ item: fastener === 'resin-stud' ? threadedStud(screw) : screwName(screw), count });
+  // The pilot is the wood bit itself, where both are one size.
+  if (bit.kind !== 'none') list.push({ item: `${bit.kind} bit ${tenth(bit.diameterMm)} mm`, count: 1 });
+  if (bit.kind === 'tile') list.push({ item: `masonry bit ${tenth(bit.diameterMm)} mm`, count: 1 });
+  return list;
 }
+
+const threadedStud = (screw: NonNullable<Fixing['screw']>): string =>
+  `M${tenth(screw.diameterMm)} threaded stud, ${tenth(screw.lengthMm)} mm, with nut and two washers`;
 
 /** A screw as asked for at a counter: "14 gauge (6.1 mm) x 75 mm pan head screw". */
 export function screwName(screw: NonNullable<Fixing['screw']>): string {
-  const thick = screw.gauge ? `${screw.gauge} gauge (${round(screw.diameterMm)} mm)` : `${round(screw.diameterMm)} mm`;
+  const thick = `${tenth(screw.diameterMm)} mm`;
+  const size = screw.gauge ? `${screw.gauge} gauge (${thick})` : thick;
   const head = screw.head === 'washer' ? 'screw with washer' : `${screw.head} head screw`;
-  return `${thick} x ${round(screw.lengthMm)} mm ${head}`;
+  return `${size} x ${tenth(screw.lengthMm)} mm ${head}`;
 }
 
-const round = (value: number): number => Math.round(value * 10) / 10;
+const tenth = (value: number): string => String(Math.round(value * 10) / 10);

@@ -13,7 +13,9 @@ export function stepsOf(job: Job, plan: Plan): string[] {
     'Look at both faces of the wall again; scan across and up. A quiet detector proves nothing.',
     'Switch off the circuits in this wall at the board and prove them dead; drill on battery.',
     ...marking(job, plan.marks),
-    ...plan.crossChecks.map((check) => `Check ${check.text}: ${tenth(check.expectMm)} mm, within ${tenth(check.toleranceMm)}.`),
+    ...plan.crossChecks.map(
+      (check) => `Check ${check.text}: ${tenth(check.expectMm)} mm, within ${tenth(check.toleranceMm)}.`,
+    ),
     ...drilling(fixing),
     ...setting(fixing),
     'Two hands on the frame: one side on, then the other, each hanger seen to be seated. Let the load come on slowly.',
@@ -24,33 +26,55 @@ export function stepsOf(job: Job, plan: Plan): string[] {
 function marking(job: Job, marks: readonly Mark[]): string[] {
   const [first] = marks;
   if (!first) return [];
-  const from = job.wall.datum?.kind === 'ceiling' ? 'down from the ceiling' : `up from the ${job.wall.datum?.kind ?? 'floor'}`;
-  const height = first.downMm ?? first.upMm;
+  const datum = job.wall.datum?.kind ?? 'floor';
+  const height =
+    first.downMm !== undefined
+      ? `${tenth(first.downMm)} down from the ceiling`
+      : `${tenth(first.upMm ?? 0)} up from the ${datum}`;
   return [
-    `Tape on the wall. Mark ${first.id}: ${tenth(first.fromLeftMm)} from the left end, ${height === undefined ? '' : `${tenth(height)} ${from}`}.`,
-    ...(marks.length > 1 ? ['Carry the height across from that one mark with a level; do not measure up twice.'] : []),
-    ...marks.slice(1).map((mark) => `Mark ${mark.id}: ${tenth(mark.fromLeftMm)} from the left end, ${tenth(mark.fromRightMm)} from the right.`),
+    `Tape on the wall. Mark ${first.id}: ${tenth(first.fromLeftMm)} from the left end, ${height}.`,
+    ...(marks.length > 1
+      ? ['Carry the height across from that one mark with a level; do not measure up twice.']
+      : []),
+    ...marks
+      .slice(1)
+      .map(
+        (mark) =>
+          `Mark ${mark.id}: ${tenth(mark.fromLeftMm)} from the left end, ${tenth(mark.fromRightMm)} from the right.`,
+      ),
   ];
 }
 
-function drilling(fixing: Fixing): string[] {
-  const { bit, pilot } = fixing;
-  const hole = `${tenth(bit.diameterMm)} mm ${bit.kind} bit, stop at ${tenth(bit.depthMm)} mm`;
-  const steps: string[] = [];
-  if (bit.action === 'hammer-after-finish') steps.push(`Drill ${hole}: rotary through the finish, hammer only once in the solid.`);
-  if (bit.action === 'rotary-until-known') steps.push(`Drill ${hole}, rotary. One dust colour and a steady feed to full depth means solid there; a drop means stop and tell me.`);
-  if (bit.action === 'rotary') steps.push(`Drill ${hole}, rotary, no hammer.`);
-  if (pilot && pilot.depthMm !== bit.depthMm) steps.push(`Pilot ${tenth(pilot.diameterMm)} mm, ${tenth(pilot.depthMm)} mm deep.`);
-  if (bit.kind === 'masonry') steps.push('Vacuum the hole to the bottom; do not blow it.');
-  steps.push('Stop on any change of feel, metal, damp or a void.');
-  return steps;
+const ACTION: Record<Fixing['bit']['action'], string> = {
+  'hammer-after-finish': 'rotary through the finish, hammer only once in the solid',
+  'rotary-until-known':
+    'rotary. One dust colour and a steady feed to full depth means solid there; a drop means stop and plan again',
+  rotary: 'rotary, no hammer',
+  none: 'by hand',
+};
+
+function drilling({ bit, fastener }: Fixing): string[] {
+  if (bit.kind === 'none') return [];
+  const where = fastener === 'board-across-studs' ? 'Through the board into each stud' : 'At each mark';
+  return [
+    `${where}: ${tenth(bit.diameterMm)} mm ${bit.kind} bit, stop at ${tenth(bit.depthMm)} mm, ${ACTION[bit.action]}.`,
+    ...(bit.kind === 'masonry' || bit.kind === 'tile'
+      ? ['Vacuum the hole to the bottom; do not blow it.']
+      : []),
+    'Stop on any change of feel, metal, damp or a void.',
+  ];
 }
 
-function setting(fixing: Fixing): string[] {
+function setting({ fastener, note, plug, screw }: Fixing): string[] {
   const steps: string[] = [];
-  if (fixing.plug) steps.push(`Push the ${tenth(fixing.plug.diameterMm)} x ${tenth(fixing.plug.lengthMm)} mm plug in until its rim is past the finish, at the base material.`);
-  if (fixing.screw) steps.push(`Fit the ${screwName(fixing.screw)}, the last turns by hand.`);
-  if (fixing.note) steps.push(fixing.note);
+  if (plug)
+    steps.push(
+      `Push the ${tenth(plug.diameterMm)} x ${tenth(plug.lengthMm)} mm plug in until its rim is past the finish, at the base material.`,
+    );
+  if (fastener === 'resin-stud')
+    steps.push('Fill from the back of the hole and turn the stud in; keep off it until it has cured.');
+  else if (screw) steps.push(`Fit the ${screwName(screw)}, the last turns by hand.`);
+  if (note) steps.push(note);
   return steps;
 }
 

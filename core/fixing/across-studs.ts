@@ -1,9 +1,10 @@
 import type { Fixing } from '../plan-shape.ts';
 import { type Millimetres, mm, newtons } from '../quantity.ts';
 import { basisOf, sourced } from '../sources.ts';
-import { knownStuds, landing, studsBetween } from '../wall/studs.ts';
+import { knownStuds, landing } from '../wall/studs.ts';
 import { aboveBottom } from './actions.ts';
 import type { BoardPlace } from './board-place.ts';
+import { type BoardRow, boardRow, worstShare } from './board-row.ts';
 import { type Candidate, governingOf, type Unusable } from './candidate.ts';
 import { outwardPull } from './outward-pull.ts';
 import { pryingPull } from './prying.ts';
@@ -22,8 +23,6 @@ const LINE_3 = sourced(
   'common-practice',
 );
 
-type Row = { readonly studs: number; readonly worstShare: number; readonly found: boolean };
-
 /** The wall half of a split batten, or a board that the hangers go onto, screwed to the studs it crosses. */
 export function acrossStuds(gauge: Gauge, place: BoardPlace): Candidate | Unusable {
   const { batten, job, load, setOut } = place;
@@ -32,7 +31,7 @@ export function acrossStuds(gauge: Gauge, place: BoardPlace): Candidate | Unusab
   const no = (because: string): Unusable => ({ ok: false, fastener, name, because });
   const rule = LINE_3.value;
   if (load.massKg > rule.wholeKg) return no(`${rule.wholeKg} kg is the most for it`);
-  const row = batten ? battenRow(place, gauge) : boardRow(place);
+  const row = batten ? battenRow(place, gauge) : boardRow(place, rule);
   if (typeof row === 'string') return no(row);
   const side = BATTEN.value.thicknessMm;
   const fitted = fitStudScrew(gauge, rule.inWoodMm, side, place.beyondMm, place.shelf, true);
@@ -81,7 +80,7 @@ export function acrossStuds(gauge: Gauge, place: BoardPlace): Candidate | Unusab
 const ON_BOARD =
   'A level board 18 to 25 mm thick, behind the frame, two screws in each stud, one above the other; the hangers go on 10 gauge screws through the whole thickness of the board, at the marks. A spacer of its thickness goes near the bottom of the frame.';
 
-function adviceOf(row: Row, batten: boolean): string[] {
+function adviceOf(row: BoardRow, batten: boolean): string[] {
   if (!row.found)
     return [
       'Find two studs first, both edges of each: this stands on them. The marks are where the hangers bear on the board, not where it is screwed to the wall.',
@@ -94,7 +93,7 @@ function adviceOf(row: Row, batten: boolean): string[] {
 }
 
 /** A batten's marks are its screws: each must be in a stud. */
-function battenRow({ job, setOut }: BoardPlace, gauge: Gauge): Row | string {
+function battenRow({ job, setOut }: BoardPlace, gauge: Gauge): BoardRow | string {
   const studs = knownStuds(job.wall);
   if (!studs) return 'where the studs are is not known; find two that the batten crosses';
   const { nominalMm } = nominalOf(gauge);
@@ -115,31 +114,7 @@ function battenRow({ job, setOut }: BoardPlace, gauge: Gauge): Row | string {
   };
 }
 
-/** Studs behind the frame; where they are not known one of them may have to carry all. */
-function boardRow({ job, setOut }: BoardPlace): Row | string {
-  const studs = knownStuds(job.wall);
-  const { endMm, most } = LINE_3.value;
-  const { leftMm, rightMm } = setOut.frame;
-  const under = studs ? studsBetween(mm(leftMm + endMm), mm(rightMm - endMm), studs, most) : [];
-  if (under.length < 2) return { studs: 2, worstShare: 1, found: false };
-  return { studs: under.length, worstShare: worstShare(under, job, setOut), found: true };
-}
-
-/** Of two or more studs the outer two carry, by where the centre of mass lies; the worst share. */
-function worstShare(
-  at: readonly Millimetres[],
-  job: BoardPlace['job'],
-  { frame }: BoardPlace['setOut'],
-): number {
-  const first = at[0];
-  const last = at.at(-1);
-  if (first === undefined || last === undefined || last <= first) return 1;
-  const com = frame.leftMm + (job.piece.comFromLeftMm ?? job.piece.widthMm / 2);
-  const left = (last - com) / (last - first);
-  return Math.min(1, Math.max(left, 1 - left));
-}
-
-function pointOf({ load, job, setOut }: BoardPlace, row: Row, offWallMm: Millimetres): PointLoad {
+function pointOf({ load, job, setOut }: BoardPlace, row: BoardRow, offWallMm: Millimetres): PointLoad {
   const { weightN } = load.actions;
   const { perStud } = LINE_3.value;
   const atStud = newtons(weightN * row.worstShare);
