@@ -87,6 +87,8 @@ function replace(out: Token[], all: readonly Token[], at: number): number | null
   const later = quantityAt(all, at);
   const earlier = earlierFigure(out, later);
   if (earlier === null) return null;
+  const pair = pairFor(out, all, earlier, later);
+  if (pair !== null) return pair;
   const laterUnit = unitOf(all[later.from + 1]);
   const mass = laterUnit !== null && isMassUnit(laterUnit);
   const earlierUnit = unitOf(out[earlier.from + 1]);
@@ -104,6 +106,17 @@ function replace(out: Token[], all: readonly Token[], at: number): number | null
       : [];
   out.splice(earlier.from, earlier.to - earlier.from, ...figures, ...keptUnit);
   return earlier.label !== null && earlier.label === later.label ? later.to + 1 : later.to;
+}
+
+/** "900 x 1200, actually 950 x 1200": both figures are said again. */
+function pairFor(out: Token[], all: readonly Token[], earlier: Quantity, later: Quantity): number | null {
+  if (all[later.to]?.text !== 'x' || !isNumber(all[later.to + 1]) || out[earlier.from - 1]?.text !== 'x')
+    return null;
+  const second = quantityAt(all, later.to + 1);
+  let from = earlier.from - 2;
+  while (from > 0 && !isNumber(out[from])) from -= 1;
+  out.splice(from, earlier.to - from, ...all.slice(later.from, second.to));
+  return second.to;
 }
 
 function earlierFigure(out: readonly Token[], later: Quantity): Quantity | null {

@@ -40,7 +40,10 @@ export function readMass(said: readonly Token[], listening: Listening): Heard {
     withUnit.length === 0
       ? bare
       : every.filter(
-          (each) => each.unit !== null || (open && isSmall(each)) || joinsOthers(all, each, withUnit),
+          (each) =>
+            each.unit !== null ||
+            (open && isSmall(each)) ||
+            (isSmall(each) && joinsOthers(all, each, withUnit, open)),
         );
   const masses = near.map((each) => ({ ...each, kg: inKg(each, unitBeside(withUnit) ?? spoken) }));
   const rest = outside(all, masses);
@@ -98,11 +101,18 @@ function isWeighed(all: readonly Token[], mass: MassSaid): boolean {
 }
 
 /** A bare figure counts beside a mass with a unit when only joining words stand between. */
-function joinsOthers(all: readonly Token[], bare: MassSaid, withUnit: readonly MassSaid[]): boolean {
+function joinsOthers(
+  all: readonly Token[],
+  bare: MassSaid,
+  withUnit: readonly MassSaid[],
+  open: boolean,
+): boolean {
   if (/^(all|total|altogether|in|combined|overall)$/.test(all[bare.to]?.text ?? '')) return true;
   return withUnit.some((each) => {
     const [left, right] = each.from < bare.from ? [each, bare] : [bare, each];
     const between = all.slice(left.to, right.from);
+    const firm = between.some((token) => /^(-|to|or|±|plus|minus|give|less|=)$/.test(token.text));
+    if (!open && !firm && !all.some((token) => token.text === 'between')) return false;
     return (
       between.length <= 5 &&
       between.every((token) =>

@@ -98,7 +98,10 @@ function shared(all: readonly Token[], found: readonly MassSaid[]): MassSaid[] {
     const [left, right] = [out[at], out[at + 1]];
     if (!left || !right || left.unit !== null || right.unit === null) continue;
     const joint = all.slice(left.to, right.from);
-    const joins = joint.length > 0 && joint.length <= 3 && joint.every((each) => JOINTS.has(each.text));
+    const joins =
+      joint.some((each) => each.text !== ',') &&
+      joint.length <= 3 &&
+      joint.every((each) => JOINTS.has(each.text));
     if (joins) out[at] = { ...left, unit: right.unit };
   }
   return out;

@@ -1,7 +1,7 @@
 import type { Listening } from '../reading.ts';
 import type { Dimension } from './dimension.ts';
 import type { Found } from './length.ts';
-import { subjectAfter, subjectBefore } from './subject.ts';
+import { isPartedFromNoun, subjectAfter, subjectBefore } from './subject.ts';
 import { isNumber, isWord, type Token } from './token.ts';
 
 /** A figure that may be a side of the piece, with the word for it. */
@@ -28,6 +28,7 @@ export function isOfPiece(all: readonly Token[], side: Side, listening: Listenin
   if (after !== null) return after === 'piece';
   const before = subjectBefore(all, side);
   if (before === 'wall' || before === 'ceiling') return false;
+  if (before === 'datum') return paired || isPartedFromNoun(all, side);
   if (
     before === 'hanger' ||
     before === 'part' ||

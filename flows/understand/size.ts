@@ -7,6 +7,7 @@ import { type Found, lengthsIn } from './length.ts';
 import { massesIn } from './mass.ts';
 import { correctsMass } from './mass-again.ts';
 import { isOfPiece, isRound, named, pairAt, type Side } from './size-side.ts';
+import { subjectBefore } from './subject.ts';
 import { isWord, saidBetween, type Token } from './token.ts';
 import type { LengthUnit } from './unit.ts';
 
@@ -25,7 +26,12 @@ export function readSize(said: readonly Token[], listening: Listening): Heard {
   const sides = lengths.map((each) => ({ ...each, dimension: dimensionOf(all, each) }));
   const mine = sides.filter((each) => isOfPiece(all, each, listening, open));
   const joined = pairAt(all, mine);
-  const chosen = joined ?? named(mine, open) ?? (open ? mine.slice(0, 2) : []);
+  const lone =
+    mine.length === 1 &&
+    mine[0] !== undefined &&
+    isRound(all, mine[0]) &&
+    subjectBefore(all, mine[0]) === 'piece';
+  const chosen = joined ?? named(mine, open) ?? (open ? mine.slice(0, 2) : lone ? mine : []);
   const rest = outside(all, chosen);
   const [first, second] = chosen;
   if (first === undefined) {

@@ -111,7 +111,8 @@ const ASKED: Row[] = [
   ['80 x 120', [800, 1200], 'cm'],
   // corrected while typing
   ['900 x 1200 no 1250', [900, 1250]],
-  ['900 x 1200 sorry 950 x 1200', [900, 950]],
+  ['900 x 1200 sorry 950 x 1200', [950, 1200]],
+  ['900 x 1200 mm, actually 950 x 1250 mm', [950, 1250]],
   ['900 wide 1200 high sorry 950 wide', [950, 1200]],
   ['900 x 1200 not 1300', [900, 1200]],
   // one side
@@ -143,6 +144,10 @@ const ASKED: Row[] = [
 const IN_PASSING: Row[] = [
   ['mirror 900 x 1200 on brick', [900, 1200]],
   ['24 kg mirror, 900 wide 1200 high', [900, 1200]],
+  ['mirror 840x1120 rings 95 in 240 down brick wall 2700 wide', [840, 1120]],
+  ['round mirror 80cm over a fireplace 1.5m wide', [800, 800]],
+  ['picture for over the sofa, 900 wide 600 high', [900, 600]],
+  ['fireplace 1.5m wide', null],
   ['wall is 4m by 2.4m', null],
   ['wall is 3.4 m wide', null],
   ['wall 3.4 m wide and 2.4 m high', null],
