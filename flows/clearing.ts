@@ -39,10 +39,13 @@ const CLEARED_BY: Readonly<Record<string, QuestionName>> = {
 export function questionThatClears(stops: readonly Caution[], job: JobSoFar): QuestionName | null {
   for (const { id } of stops) {
     const question = Object.hasOwn(CLEARED_BY, id) ? CLEARED_BY[id] : undefined;
-    if (question !== undefined) return question;
+    if (question !== undefined) return id === 'C-SV-4' && oneFaceSeen(job) ? 'wall.farSide' : question;
   }
   return stops.some(isForAPublicPlace) && job.building?.kind === 'public' ? 'building.kind' : null;
 }
+
+/** This face was listed, so only the other is open. */
+const oneFaceSeen = (job: JobSoFar): boolean => Array.isArray(job.wall?.accessories);
 
 /** C-GT-9 stops for several reasons; that the place is public may only have been read from a word. */
 const isForAPublicPlace = ({ id }: Caution): boolean => id === 'C-GT-9';
