@@ -9,7 +9,7 @@ const CENTRED =
 const CENTRE_ALONE =
   /^\W*(?:in |the |on |at |its |to |go |be |dead |just |put it |put |make it |i want it |should be |please |a |right )*(?:centre|middle|mid|central|centred|halfway|half way)(?: (?:please|thanks|mate|of|the|wall|it|obviously|i think|on|that|will do))*\W*$/;
 const OVER_SOMETHING =
-  /\b(?:centred?|central|middle|centre)(?: \w+){0,2}? (?:over|above|on|to|with|of)(?: (?:the|a|my|our))* (?:sofa|couch|bed|mantel|fireplace|sideboard|table|desk|headboard|radiator|vanity|basin|door|window|chimney|tv|cabinet|console|alcove|recess)\b/;
+  /\b(?:centred?|central|middle|centre)(?: \w+){0,2}? (?:over|above|on|to|with|of|between)(?: (?:the|a|my|our|two|both))* (?:sofa|couch|bed|mantel|fireplace|sideboard|table|desk|headboard|radiator|vanity|basin|doors?|windows?|chimney|tv|cabinet|console|alcove|recess)\b/;
 
 /** The words between the commas around a place in the text. */
 function clauseAt(text: string, at: number): string {

@@ -8,7 +8,7 @@ import { lengthOf, type Outline, without } from './outline.ts';
 const OF = '(?: (?:edge|side|line|of|it|its|the|frame|mirror|picture|painting|piece|canvas|panel|hand|one))*';
 const REF = `(left|right|centre|middle|cl|centreline)${OF}`;
 const JOIN =
-  '(?: (?:at|is|to|be|goes|go|sits|=|:|,|about|around|roughly|should|set|x|starts|exactly|comes))*';
+  '(?: (?:at|is|to|be|goes|go|sits|=|:|,|about|around|roughly|should|set|offset|x|starts|exactly|comes))*';
 const END =
   '(?:in )?(?:from|off|of|to)(?: (?:the|my|our|wall|walls))* (left|right)(?: (?:hand|corner|end|wall|side|edge|of|the))*';
 const FULL = new RegExp(`\\b${REF}${JOIN} <(\\d+)>(?: (?:over|along|across|in|away))* ${END}`);
@@ -66,6 +66,7 @@ function measured(outline: Outline, listening: Listening): Found | null {
   if (edge !== null) return placed(outline, edge, edge[1], edge[2], edge[1], listening);
   const centre = CENTRE_AT.exec(text);
   if (centre !== null) return placed(outline, centre, 'centre', centre[1], 'left', listening);
+  if (/\bcentred\b|\bcentre it\b/.test(text)) return null;
   const only = /^[^<]*<(\d+)>[^<]*$/.exec(text);
   return only === null ? null : whichEdge(outline, only, only[1], 'left', listening);
 }

@@ -12,11 +12,12 @@ const FORMS = [
 /** How thick the sheet is, and how many: "13 mil plasterboard", "double layer". */
 export function readBoard(outline: Outline, listening: Listening): Found {
   const asked = listening.awaiting === 'wall.boardMm';
-  const layers = /\b(?:double|two|2|twin) ?(?:layers?|sheets?|sheeted|boards?|boarded|thickness)\b/.test(
-    outline.text,
-  )
-    ? 2
-    : undefined;
+  const layers =
+    /\b(?:double|two|2|twin) ?(?:layers?|skins?|sheets?|sheeted|boards?|boarded|thickness)\b/.test(
+      outline.text,
+    )
+      ? 2
+      : undefined;
   const more = layers === undefined ? {} : { boardLayers: layers };
   for (const form of FORMS) {
     const match = form.exec(outline.text);

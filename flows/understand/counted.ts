@@ -41,6 +41,8 @@ export function isCount(all: readonly Token[], at: number): boolean {
   if (isSawn(all, at)) return true;
   if (next?.kind !== 'word') return false;
   if (next.text === 'd' && /^rings?$/.test(then?.text ?? '')) return true;
+  // "900 by 1200 mirror", "a 24 x 36 picture": the second side, not so many mirrors.
+  if (before?.text === 'x' && isNumber(all[at - 2])) return false;
   if (COUNTED.has(next.text)) return true;
   const few = number.value.d === 1n && number.value.lte(MOST_COUNTED);
   return few && !DIRECTIONS.has(next.text) && then?.kind === 'word' && COUNTED.has(then.text);

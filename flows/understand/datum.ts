@@ -7,7 +7,7 @@ import { lengthOf, type Outline, without } from './outline.ts';
 export const DATUM_WORDS: [DatumKind, string][] = [
   ['mantel', 'mantel|fireplace|hearth|chimney shelf'],
   ['floor', 'floor|ground|carpet|floorboards|deck|ffl|finished floor'],
-  ['ceiling', 'ceiling|cornice|coving|crown moulding|crown molding'],
+  ['ceiling', 'ceiling|soffit|cornice|coving|crown moulding|crown molding'],
   ['nosing', 'nosings?|steps?|stairs?|treads?'],
   [
     'furniture',

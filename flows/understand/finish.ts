@@ -31,9 +31,16 @@ const value = (kind: Kind, thicknessMm?: NonNullable<Finish['thicknessMm']>): Jo
 
 const LENGTHS = { expected: 'the thickness of a finish', example: '12 mm plaster' };
 
+const NO_COAT =
+  /\b(?:no|without|not|isnt|never) (?:any )?(?:plaster(?:ed)?|render(?:ed)?|coat|finish|skim)\b|\bunplastered\b/;
+
 /** What is on the face, with its thickness when it stands beside it. */
 export function readFinish(outline: Outline, listening: Listening): Found {
   const asked = listening.awaiting === 'wall.finish';
+  const bare = NO_COAT.test(outline.text);
+  if (bare && (asked || /\b(?:brick|block|concrete|stone|masonry)/.test(outline.text))) {
+    return facts(outline, fact('wall.finish', value('bare'), outline.said));
+  }
   for (const [kind, words] of KINDS) {
     if (kind === 'board' && !asked) continue;
     const named = new RegExp(`\\b(?:${words})\\b`).exec(outline.text);
@@ -42,7 +49,7 @@ export function readFinish(outline: Outline, listening: Listening): Found {
     for (const form of thick(words)) {
       const match = form.exec(outline.text);
       const length = match === null ? null : lengthOf(outline, match[1], 'wall.finish');
-      if (match === null || length === null) continue;
+      if (match === null || length === null || (!asked && length.readings.length === 0)) continue;
       return settled(without(outline, match), 'wall.finish', length, (mm) => value(kind, mm), LENGTHS);
     }
     const only = asked ? /^[^<]*<(\d+)>[^<]*$/.exec(outline.text) : null;

@@ -38,7 +38,7 @@ const BARE: [BaseMaterial, RegExp][] = [
   ],
   [
     'timber',
-    /\b(?:timber|wood|wooden|pine|cedar|log|oak|hardwood|softwood|vj|lining|match) ?(?:boards?|boarding|planks?|planking|walls?|panell?ing|lining|cladding|logs?|cabin|v ?j)\b|\btongue and groove\b|\bshiplap\b|\bbead ?board\b|\bmatch ?board(?:ing)?\b|\bpanell?ing\b|\bsolid (?:timber|wood)\b|^\W*(?:its |it is |just |a )*(?:timber|wood|wooden)\W*$/,
+    /\b(?:timber|wood|wooden|pine|cedar|log|oak|hardwood|softwood|vj|lining|match) ?(?:boards?|boarding|planks?|planking|walls?|panell?ing|lining|cladding|logs?|cabin|v ?j)\b|\btongue and groove\b|\bshiplap\b|\bbead ?board\b|\bmatch ?board(?:ing)?\b|\bpanell?ing\b|\bsolid (?:timber|wood)\b|^\W*(?:its |it is |just |a |is |wall |made |from |of )*(?:timber|wood|wooden)\W*$/,
   ],
 ];
 

@@ -2,6 +2,7 @@ import type { PieceKind } from '../../core/job.ts';
 import type { Listening } from '../reading.ts';
 import { asks, type Found, fact, facts, nothing } from './found.ts';
 import type { Outline } from './outline.ts';
+import { soundsReplacing } from './replacing.ts';
 
 const KINDS: [PieceKind, RegExp][] = [
   ['mirror', /\b(?:mirrors?|looking glass)\b/],
@@ -23,9 +24,19 @@ const DENIED =
 const OTHER_USE =
   /\b(?:picture (?:rail|hook|wire|cord|light|window)s?|mirror (?:clip|plate|screw|bracket|tile)s?|(?:frame|timber frame|wood frame|steel frame|metal frame|door frame|window frame) (?:wall|house|is|ends)?|(?:timber|wood|steel|metal|door|window) frame|(?:of|on|to|from|off|below|above|in) the (?:frame|mirror|picture|painting|canvas|panel)|(?:aac|aerated|concrete|precast|tilt up|insulated) panels?|panel lift|panels? wall|frame (?:wall|ends)|kg frame|oak frame|kilo frame)\b/g;
 
+/** In these answers "the frame" and "the picture" only say what is measured. */
+const SAY_FRAME: readonly Listening['awaiting'][] = [
+  'place.up',
+  'place.across',
+  'piece.hanging',
+  'wall.datum',
+  'piece.depthMm',
+];
+
 /** What sort of piece it is. */
 export function readPieceKind(outline: Outline, listening: Listening): Found {
   const asked = listening.awaiting === 'piece.kind';
+  if (SAY_FRAME.includes(listening.awaiting) && !soundsReplacing(outline.words)) return nothing(outline);
   const denied = outline.text.replace(DENIED, ' ');
   const text = asked ? denied : denied.replace(OTHER_USE, ' ');
   const named = KINDS.filter(([, words]) => words.test(text)).map(([kind]) => kind);

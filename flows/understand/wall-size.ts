@@ -14,7 +14,7 @@ const NOT_WIDTH =
   '(?! ?(?:thick|high|tall|deep|from|above|off|below|down|up|in|x|centres|oc|on centre|plaster|render|board|of plaster|to the ceiling))';
 const IS =
   '(?: (?:is|has|have|was|now|be|its|about|around|approx|roughly|only|measures?|at|=|:|l|w|width|length|of|comes|to|actually|should|read|,|the|total|overall|exactly|say|just|bout))*';
-const SPACE = '(?:wall|alcove|recess|chimney breast|space|gap)';
+const SPACE = '(?:walls?|alcove|recess|chimney breast|space|gap)';
 
 /** "the wall is 2960", "a 2.9 m wall", "wall 3.6 m across", "ceiling is 2420 high", "2 foot thick". */
 const FORMS: Form[] = [
