@@ -83,7 +83,7 @@ const ON_BOARD =
 function adviceOf(row: BoardRow, batten: boolean): string[] {
   if (!row.found)
     return [
-      'Find two studs first, both edges of each: this stands on them. The marks are where the hangers bear on the board, not where it is screwed to the wall.',
+      'Find two studs first, both edges of each, neither of them straight above or below a socket, switch or pipe: this stands on them. The marks are where the hangers bear on the board, not where it is screwed to the wall.',
     ];
   return batten
     ? ['Find both edges of each stud before drilling.']

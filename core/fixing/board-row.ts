@@ -1,6 +1,8 @@
 import { type Millimetres, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
+import { clearancesOf, reachOf } from '../wall/clearance.ts';
 import { knownStuds, studsBetween } from '../wall/studs.ts';
+import { zonesOf } from '../wall/zones.ts';
 import type { BoardPlace } from './board-place.ts';
 
 /** The studs a board or batten stands on, and the worst share of the weight that one of them takes. */
@@ -26,8 +28,10 @@ export function boardRow(
   const { leftMm, rightMm } = setOut.frame;
   const hidden = mm(rightMm - leftMm - 2 * endMm);
   if (studs) {
-    const under = studsBetween(mm(leftMm + endMm), mm(rightMm - endMm), studs, most);
-    if (under.length < 2) return 'fewer than two studs lie behind the frame';
+    const behind = studsBetween(mm(leftMm + endMm), mm(rightMm - endMm), studs, Number.POSITIVE_INFINITY);
+    if (behind.length < 2) return 'fewer than two studs lie behind the frame';
+    const under = behind.filter((xMm) => isOffRoutes(xMm, job)).slice(0, most);
+    if (under.length < 2) return 'a stud behind the frame is in line with a socket, switch or pipe';
     return { studs: under.length, worstShare: worstShare(under, job, setOut), found: true };
   }
   const spacing = USUAL_SPACING.value[shelf];
@@ -36,6 +40,14 @@ export function boardRow(
   const spread = spacing * Math.min(most - 1, Math.floor(hidden / spacing));
   const worst = Math.max(middle, hidden - middle) / spread;
   return { studs: 2, worstShare: Math.min(1, worst), found: false };
+}
+
+/** The screws of a board go where the studs are, not where the marks are: so they too keep off the routes. */
+function isOffRoutes(xMm: Millimetres, { wall, building }: BoardPlace['job']): boolean {
+  const screw = { id: 'stud', xMm, upMm: null, downMm: null };
+  return clearancesOf(screw, zonesOf(wall, building?.country)).every(
+    (each) => reachOf(each, mm(0)) !== 'inside',
+  );
 }
 
 /** Of two or more studs the outer two carry, by where the centre of mass lies; the worst share. */
