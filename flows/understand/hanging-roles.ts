@@ -29,6 +29,9 @@ const SKIP = new Set(
   'the a it its each either both top very frame of edge edges left right outer outside'.split(' '),
 );
 
+/** A small bare figure beside a large one counts hangers; our choice. */
+const MOST_COUNTED = 8;
+
 /** What each length of an answer about hangers measures, and on which side. */
 export function placed(all: readonly Token[], lengths: readonly Found[], by: Hanging['by'] | null): Placed[] {
   const roles = lengths.map((each) => roleOf(all, each, by));
@@ -61,9 +64,7 @@ function roleOf(all: readonly Token[], found: Found, by: Hanging['by'] | null): 
   const where = target(all, found.to);
   if (where === 'elsewhere') return null;
   const down =
-    isWord(next, 'down', 'dwn', 'drop') ||
-    where === 'top' ||
-    /^(down|drop|drop of|down by|drop is)$/.test(before.at(-1) ?? near);
+    isWord(next, 'down', 'dwn', 'drop') || where === 'top' || /\b(down|drop)( of| by| is| =| :)?$/.test(near);
   if (by === 'cord' && tight && isWord(next, 'in') && isMiddle(all, found.to + 1)) return 'rise';
   if (by === 'cord' && tight)
     return where === 'top' ? 'peak' : isWord(next, 'in', 'down', 'long') ? plain(next, where, down) : 'rise';
@@ -74,6 +75,7 @@ function roleOf(all: readonly Token[], found: Found, by: Hanging['by'] | null): 
     /\b(length|long) (is|=|of|:)$/.test(near)
   )
     return 'length';
+  if (where === null && !down && /\binset( by| of)?$/.test(near)) return 'in';
   return plain(next, where, down);
 }
 
@@ -81,7 +83,8 @@ function plain(next: Token | undefined, where: Target, down: boolean): Role {
   if (down) return 'down';
   if (where === 'left') return 'from-left';
   if (where === 'right') return 'from-right';
-  if (isWord(next, 'in', 'inside', 'inward', 'inwards', 'inboard', 'inn') || where === 'side') return 'in';
+  if (isWord(next, 'in', 'inset', 'inside', 'inward', 'inwards', 'inboard', 'inn') || where === 'side')
+    return 'in';
   return null;
 }
 
@@ -130,6 +133,8 @@ function inherited(
 ): Role {
   const joint = all.slice(here.to, next.from);
   if (joint.length > 2 || !joint.every((each) => /^(,|and|\/|-|x|by)$/.test(each.text))) return null;
+  // "2, 95 in": the two are rings.
+  if (here.unitSaid === null && here.valueMm <= MOST_COUNTED && next.valueMm > 2 * MOST_COUNTED) return null;
   if (role === 'in' || role === 'from-left' || role === 'from-right') return role;
   if (role !== 'down') return null;
   const acrossSaid = earlier.some((each) => each === 'in' || each === 'from-left' || each === 'from-right');

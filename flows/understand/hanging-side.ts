@@ -20,7 +20,8 @@ export function sided<F extends Span>(all: readonly Token[], lengths: readonly F
       if (current) current.side = side;
       continue;
     }
-    if (isPostfix(all, index)) {
+    const unclaimed = out.slice(since, at).some((each) => each.side === 'both') && at > since;
+    if (isPostfix(all, index) || (side === 'both' && unclaimed && endsClause(all, index))) {
       for (const each of out.slice(since, at)) each.side = hand;
       side = 'both';
     } else side = hand;
@@ -42,7 +43,13 @@ function isReference(all: readonly Token[], at: number): boolean {
   return isWord(further, 'from', 'off', 'of') || isWord(all[at - 1], 'far');
 }
 
-/** "95 in on the left", "95 in left". */
+/** "240 down left, 97 in": the hand belongs to what came before. */
+function endsClause(all: readonly Token[], at: number): boolean {
+  const next = all[at + 1];
+  return next === undefined || isWord(next, ',', '.', ';', 'and', ')');
+}
+
+/** "95 in on the left". */
 function isPostfix(all: readonly Token[], at: number): boolean {
   const before = isWord(all[at - 1], 'the') ? all[at - 2] : all[at - 1];
   return isWord(before, 'on', 'at') && at > 2;

@@ -54,7 +54,7 @@ export function readHanging(said: readonly Token[], listening: Listening): Heard
   if (absurd !== undefined) return refused(QUESTION, `${absurd.text} is no measure on a frame`, rest);
   const told = figures.length > 0 || pairs !== null || shareDown(all, listening) !== null;
   if (words.by === null && !told) return asked ? nothingFor(all, listening, rest) : null;
-  if (!asked && !told && !isSaidOfPiece(all, words)) return null;
+  if (!asked && !told && !isSaidOfPiece(all, words, listening)) return null;
   const doubt = doubtful(figures, listening, pairs !== null);
   if (doubt.length > 1) return askUnit(all, figures, doubt, { words, by, listening, rest });
   const scaled =

@@ -168,6 +168,32 @@ const POINTS: Row[] = [
     ],
   ],
   ['one ring each side, 100 in 250 down', BOTH(100, 250)],
+  [
+    '95 in 240 down left, 97 in 238 down right',
+    [
+      [95, 240],
+      [-97, 238],
+    ],
+  ],
+  [
+    '95 in left, 97 in right, both 240 down',
+    [
+      [95, 240],
+      [-97, 240],
+    ],
+  ],
+  [
+    'both 100 in, left 250 down, right 253 down',
+    [
+      [100, 250],
+      [-100, 253],
+    ],
+  ],
+  ['two, 95 in 240 down', BOTH(95, 240)],
+  ['2, 95 in 240 down', BOTH(95, 240)],
+  ['inset 95, drop 240', BOTH(95, 240)],
+  ['each ring 95 in. drop is 240', BOTH(95, 240)],
+  ['ninety five inches in, 10 inches down', 'ask'],
   ['ring each corner 50 in 60 down', BOTH(50, 60)],
   ['2 ring 10 cm from side and 24 cm from up', BOTH(100, 240)],
   ['about 4 inches in and a foot down', BOTH(4 * IN, 12 * IN)],
@@ -336,6 +362,8 @@ describe('how a piece hangs', () => {
     'two plug sockets 600 from the left, 300 up',
     'hook it on brick',
     'left ring 450 from the left',
+    'rings 1500 off the floor',
+    'hooks at 1600',
   ])('"%s" says nothing of the hangers', (say) => {
     expect(hear('piece.hanging', say, {}, 'place.across')).toBeNull();
   });
