@@ -77,7 +77,13 @@ function planReplies(before: Open, after: Open, plan: Plan, standingLine: string
   const table = shoppingTable(plan);
   return [
     ...(was ? changesText(was, plan, unit).map(text) : []),
-    { kind: 'marks', text: marksText(plan, datum, unit), marks: plan.marks, crossChecks: plan.crossChecks },
+    {
+      kind: 'marks',
+      text: marksText(plan, datum, unit),
+      marks: plan.marks,
+      crossChecks: plan.crossChecks,
+      unit,
+    },
     ...(fixing === null ? [] : [{ kind: 'fixing', text: fixingText(fixing), fixing } satisfies Reply]),
     ...cautionReplies(plan, 'warn', unit),
     ...plan.advice

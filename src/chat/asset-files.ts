@@ -10,10 +10,12 @@ export const ASSET_TYPES: Readonly<Record<string, string>> = {
   'drawing.js': SCRIPT,
   'elements.js': SCRIPT,
   'figures.js': SCRIPT,
+  'marks.js': SCRIPT,
   'outbox.js': SCRIPT,
   'post.js': SCRIPT,
   'replies.js': SCRIPT,
   'shapes.js': SCRIPT,
   'dimensions.js': SCRIPT,
+  'tape.js': SCRIPT,
   'transcript.js': SCRIPT,
 };

@@ -42,6 +42,7 @@ const replySchema = z
       text,
       marks: z.array(markSchema),
       crossChecks: z.array(crossCheckSchema),
+      unit: z.enum(['mm', 'cm', 'm', 'in']).describe('What the person measures in.'),
     }),
     z.strictObject({ kind: z.literal('fixing'), text, fixing: fixingSchema }),
     z.strictObject({

@@ -1,7 +1,7 @@
 // @ts-check
-import { drawingOf } from './drawing.js';
-import { element, svgElement } from './elements.js';
-import { figure, fixingLines } from './figures.js';
+import { element } from './elements.js';
+import { fixingLines } from './figures.js';
+import { drawing, marksTable, tapeChecks } from './marks.js';
 
 /**
  * @typedef {import('../../plan-json.ts').PlanJson & { id: string, job: import('../../../core/job.ts').JobSoFar }} LoggedPlan
@@ -11,11 +11,19 @@ const VERDICTS = { go: 'Go', care: 'Go, with care', stop: 'Stop: don’t drill' 
 
 /**
  * A plan as a card: the verdict, the marks to scale, what goes in, what to watch for, then the rest folded.
+ * In the unit and the words of the answer that brought it. The steps are not on it: they wait for the
+ * warnings to be acknowledged, and come as an answer of their own.
  * @param {LoggedPlan} plan
+ * @param {import('./transcript.js').Answer} answer
  */
-export function planCard(plan) {
+export function planCard(plan, answer) {
+  const unit = answer.replies.find((reply) => reply.kind === 'marks')?.unit ?? 'mm';
+  const checks = tapeChecks(plan, unit);
   const stops = plan.verdict === 'stop';
-  const warned = plan.cautions.filter(({ severity }) => severity !== 'note');
+  const warned = inWordsOf(
+    answer,
+    plan.cautions.filter(({ severity }) => severity !== 'note'),
+  );
   const notes = plan.cautions.filter(({ severity }) => severity === 'note');
   return element(
     'article',
@@ -23,16 +31,11 @@ export function planCard(plan) {
     element('h2', {}, VERDICTS[plan.verdict]),
     stops && section('Why', cautionList(warned)),
     plan.clear.length > 0 && section('What would clear it', bullets(plan.clear)),
-    drawing(plan),
-    plan.marks.length > 0 && marksTable(plan.marks),
-    folded(
-      'Checks with the tape',
-      plan.crossChecks.length > 0 && bullets(plan.crossChecks.map(crossCheckWords)),
-    ),
+    drawing(plan, unit),
+    plan.marks.length > 0 && marksTable(plan.marks, unit),
+    folded('Checks with the tape', checks.length > 0 && bullets(checks)),
     plan.fixing && section('What goes in', pairs(fixingLines(plan.fixing))),
     !stops && warned.length > 0 && section('Watch for', cautionList(warned)),
-    plan.advice.length > 0 && section('Worth knowing', bullets(plan.advice)),
-    folded('Step by step', plan.steps.length > 0 && numbered(plan.steps)),
     folded('Tools and shopping', toolsOf(plan)),
     folded('Taken as so', plan.assumptions.length > 0 && bullets(plan.assumptions.map(assumptionWords))),
     folded('Notes', notes.length > 0 && cautionList(notes)),
@@ -51,76 +54,22 @@ export function planCard(plan) {
   );
 }
 
-/** @param {LoggedPlan} plan */
-function drawing(plan) {
-  const drawn = drawingOf(plan);
-  if (!drawn) return null;
-  const box = `0 0 ${drawn.width} ${Math.ceil(drawn.height)}`;
-  const label = `The wall to scale: ${plan.marks.map(markWords).join('; ')}.`;
-  const shapes = drawn.shapes.map((shape) => {
-    const at = Object.entries(shape.at).map(([name, value]) => [name, value.toFixed(2)]);
-    return svgElement(shape.tag, { class: shape.class, ...Object.fromEntries(at) }, shape.text);
-  });
-  return element(
-    'figure',
-    {},
-    svgElement('svg', { viewBox: box, role: 'img', 'aria-label': label }, ...shapes),
-    element('figcaption', {}, 'The wall to scale.'),
-  );
-}
-
-/** @param {LoggedPlan['marks'][number]} mark */
-function markWords({ id, fromLeftMm, fromRightMm, upMm, downMm }) {
-  const height = downMm === undefined ? `${figure(upMm ?? 0)} up` : `${figure(downMm)} down`;
-  return `mark ${id} is ${figure(fromLeftMm)} from the left, ${figure(fromRightMm)} from the right, ${height}`;
-}
-
-/** @param {LoggedPlan['marks']} marks */
-function marksTable(marks) {
-  const down = marks.some(({ downMm }) => downMm !== undefined);
-  const here = marks.some(({ upHereMm }) => upHereMm !== undefined);
-  const on = marks.some((mark) => mark.on !== undefined);
-  const heads = ['Mark', 'From left', 'From right', down ? 'Down' : 'Up', here && 'Tape here', on && 'On'];
-  const rows = marks.map((mark) => [
-    figure(mark.fromLeftMm),
-    figure(mark.fromRightMm),
-    figure((down ? mark.downMm : mark.upMm) ?? 0),
-    here && figure(mark.upHereMm ?? mark.upMm ?? 0),
-    on && (mark.on ?? ''),
-  ]);
-  return element(
-    'table',
-    {},
-    element('caption', {}, 'Marks, in millimetres'),
-    element(
-      'thead',
-      {},
-      element('tr', {}, ...heads.map((head) => head && element('th', { scope: 'col' }, head))),
-    ),
-    element(
-      'tbody',
-      {},
-      ...rows.map((row, at) =>
-        element(
-          'tr',
-          {},
-          element('th', { scope: 'row' }, marks[at]?.id ?? ''),
-          ...row.map((cell) => cell !== false && element('td', {}, cell)),
-        ),
-      ),
-    ),
-  );
-}
-
-/** @param {LoggedPlan['crossChecks'][number]} check */
-function crossCheckWords({ text, expectMm, toleranceMm }) {
-  return `${text}: ${figure(expectMm)} mm, within ${figure(toleranceMm)}`;
-}
-
 /** @param {LoggedPlan['assumptions'][number]} assumption */
 function assumptionWords({ field, value, because }) {
   const said = typeof value === 'object' ? JSON.stringify(value) : String(value);
   return `${field}: ${said}. ${because}`;
+}
+
+/**
+ * A caution that was spoken keeps the words it was spoken in, which are in the person's unit.
+ * @param {import('./transcript.js').Answer} answer
+ * @param {LoggedPlan['cautions']} cautions
+ */
+function inWordsOf({ replies }, cautions) {
+  const spoken = new Map(
+    replies.flatMap((reply) => (reply.kind === 'caution' ? [[reply.id, reply.text]] : [])),
+  );
+  return cautions.map((caution) => ({ ...caution, text: spoken.get(caution.id) ?? caution.text }));
 }
 
 /** @param {LoggedPlan['cautions']} cautions */
@@ -151,11 +100,6 @@ function folded(title, content) {
 /** @param {readonly string[]} lines */
 function bullets(lines) {
   return element('ul', {}, ...lines.map((each) => element('li', {}, each)));
-}
-
-/** @param {readonly string[]} lines */
-function numbered(lines) {
-  return element('ol', {}, ...lines.map((each) => element('li', {}, each)));
 }
 
 /** @param {readonly [string, string][]} lines */

@@ -1,13 +1,12 @@
 // @ts-check
-import { figure } from './figures.js';
 import { line, text } from './shapes.js';
 
 /** @typedef {import('./shapes.js').Shape} Shape */
-/** @typedef {{ x: (mm: number) => number, y: (mm: number) => number }} Scale */
+/** @typedef {{ x: (mm: number) => number, y: (mm: number) => number, tape: import('./tape.js').Tape }} Scale */
 /** @typedef {{ xMm: number, yMm: number }} At */
 
-/** In the drawing's units: narrower than this a figure does not fit between its ticks, and moves up a row. */
-const NARROW = 34;
+/** In the drawing's units: about what a figure takes of its letters, so that one too wide for its ticks moves up a row. */
+const LETTER = 7;
 
 /**
  * One chain over the wall: from the left end, mark to mark, to the right end.
@@ -17,15 +16,16 @@ const NARROW = 34;
  * @param {Scale} scale
  * @returns {Shape[]}
  */
-export function across(marks, wallWidth, row, { x, y }) {
+export function across(marks, wallWidth, row, { x, y, tape }) {
   const stops = [0, ...marks.map(({ xMm }) => xMm), wallWidth].sort((one, other) => one - other);
   const chain = stops.slice(1).flatMap((to, index) => {
     const from = stops[index] ?? 0;
-    const above = x(to) - x(from) < NARROW ? 18 : 6;
+    const said = tape(to - from);
+    const above = x(to) - x(from) < LETTER * said.length ? 18 : 6;
     return [
       line('dimension', x(from), row, x(to), row),
       line('tick', x(from), row - 4, x(from), row + 4),
-      text('figure', x((from + to) / 2), row - above, figure(to - from)),
+      text('figure', x((from + to) / 2), row - above, said),
     ];
   });
   const helpers = marks.map(({ xMm, yMm }) => line('helper', x(xMm), row, x(xMm), y(yMm)));
@@ -57,13 +57,13 @@ export function upright(marks, wallWidth, level, scale) {
  * @param {Scale} scale
  * @returns {Shape[]}
  */
-function one({ xMm, yMm }, level, at, aside, name, { x, y }) {
+function one({ xMm, yMm }, level, at, aside, name, { x, y, tape }) {
   const [from, to] = [y(level), y(yMm)];
   return [
     line('helper', at, to, x(xMm), to),
     line('dimension', at, from, at, to),
     line('tick', at - 4, from, at + 4, from),
     line('tick', at - 4, to, at + 4, to),
-    text(name, at + aside, (from + to) / 2 + 4, figure(Math.abs(yMm - level))),
+    text(name, at + aside, (from + to) / 2 + 4, tape(Math.abs(yMm - level))),
   ];
 }

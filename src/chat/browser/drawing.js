@@ -1,6 +1,5 @@
 // @ts-check
 import { across, upright } from './dimensions.js';
-import { figure } from './figures.js';
 import { cross, line, rect, text } from './shapes.js';
 
 /** @typedef {import('./card.js').LoggedPlan} LoggedPlan */
@@ -10,7 +9,7 @@ import { cross, line, rect, text } from './shapes.js';
 
 /** In the drawing's own units, of which a phone shows about one a pixel. */
 const WIDTH = 360;
-const SIDE = 50;
+const SIDE = 58;
 const ABOVE = 46;
 const BELOW = 26;
 const TALLEST = 380;
@@ -25,9 +24,10 @@ const PLATE = { widthMm: 146, heightMm: 86 };
  * The wall, the frame and the marks to scale, with what a tape reads: from the ends, between the marks, and
  * up from the datum. Null when there is nothing to draw.
  * @param {LoggedPlan} plan
+ * @param {import('./tape.js').Tape} tape
  * @returns {Drawing | null}
  */
-export function drawingOf(plan) {
+export function drawingOf(plan, tape) {
   const { frame, job, batten } = plan;
   const [first] = plan.marks;
   if (!frame || !first) return null;
@@ -52,7 +52,7 @@ export function drawingOf(plan) {
       'size',
       x(frame.leftMm + frameWidth / 2),
       y(frame.bottomMm) - 8,
-      `${figure(frameWidth)} × ${figure(frameHeight)}`,
+      `${tape(frameWidth)} × ${tape(frameHeight)}`,
     ),
     line('datum', x(0) - 8, y(level), x(wallWidth) + 8, y(level)),
     text(
@@ -64,8 +64,8 @@ export function drawingOf(plan) {
     ...(batten
       ? [line('batten', x(batten.fromLeftMm), y(batten.upMm), x(batten.toLeftMm), y(batten.upMm))]
       : []),
-    ...across(marks, wallWidth, y(top) - 14, { x, y }),
-    ...upright(marks, wallWidth, level, { x, y }),
+    ...across(marks, wallWidth, y(top) - 14, { x, y, tape }),
+    ...upright(marks, wallWidth, level, { x, y, tape }),
     ...marks.flatMap(({ id, xMm, yMm }) => cross(id, x(xMm), y(yMm), x(frame.leftMm + frameWidth / 2))),
   ];
   return { width: WIDTH, height: ABOVE + (top - bottom) * perMm + BELOW, perMm, shapes };

@@ -1,6 +1,6 @@
 // @ts-check
-/** A figure as it is read off a tape: whole millimetres, or to a tenth where there is one. */
-export function figure(/** @type {number} */ value) {
+/** A size as it is sold: millimetres, to a tenth where there is one. */
+function figure(/** @type {number} */ value) {
   return String(Math.round(value * 10) / 10);
 }
 

@@ -102,7 +102,7 @@ function show(/** @type {Turn} */ turn) {
     );
   if (turn.answer) {
     const named = turn.answer.replies.find((reply) => reply.kind === 'plan');
-    node.append(...repliesOf(turn.answer, turn.plan ? quietly(planCard(turn.plan)) : null));
+    node.append(...repliesOf(turn.answer, turn.plan ? quietly(planCard(turn.plan, turn.answer)) : null));
     if (named && !turn.plan) void addCard(turn, named.id);
   }
   node.classList.toggle('waiting', turn.state === 'waiting');
@@ -118,7 +118,10 @@ async function addCard(/** @type {Turn} */ turn, /** @type {string} */ id) {
   turn.plan = plan;
   keep(transcript);
   const mine = node.firstElementChild;
-  node.replaceChildren(...(mine ? [mine] : []), ...repliesOf(turn.answer, quietly(planCard(plan))));
+  node.replaceChildren(
+    ...(mine ? [mine] : []),
+    ...repliesOf(turn.answer, quietly(planCard(plan, turn.answer))),
+  );
   bringIntoView(turn);
 }
 

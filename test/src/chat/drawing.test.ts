@@ -3,6 +3,7 @@ import type { Frame, Mark } from '../../../core/plan-shape.ts';
 import { mm, newtons } from '../../../core/quantity.ts';
 import { drawingOf } from '../../../src/chat/browser/drawing.js';
 import { fixingLines } from '../../../src/chat/browser/figures.js';
+import { tapeIn } from '../../../src/chat/browser/tape.js';
 import type { PlanJson } from '../../../src/plan-json.ts';
 
 type Wall = NonNullable<Parameters<typeof drawingOf>[0]['job']['wall']>;
@@ -27,7 +28,7 @@ const frame = (leftMm: number, rightMm: number, bottomMm: number, topMm: number)
 
 function drawn(marks: Mark[], of: Frame | null, wall: Partial<Wall> = {}) {
   const plan = { marks, frame: of, job: { wall } };
-  return drawingOf(plan as Parameters<typeof drawingOf>[0]);
+  return drawingOf(plan as Parameters<typeof drawingOf>[0], tapeIn('mm'));
 }
 
 /** The contract's own example: a 2700 wall, a mirror of 840 x 1120, 140 above the mantel. */
