@@ -58,7 +58,7 @@ export function accept(
     }
     sofar = laidOver(sofar, fact.value);
     accepted.facts.push(fact);
-    if (before === null && !isNoneOfThose(fact)) fresh = laidOver(fresh, fact.value);
+    if (before === null && fact.question !== 'hazards') fresh = laidOver(fresh, fact.value);
     else accepted.lines.push(understood(fact, before, unit));
   }
   accepted.lines.unshift(describe(fresh, unit).join(', '));
@@ -78,21 +78,27 @@ function wallFirst(facts: readonly Fact[]): readonly Fact[] {
 
 /** What replaces something said before names both: "28 kg now, not 24 kg". A yes needs no "not no". */
 function understood(fact: Fact, before: JobSoFar | null, unit: DisplayUnit): string {
-  if (isNoneOfThose(fact)) return 'none of those';
+  if (fact.question === 'hazards') return hazardsText(fact.value, unit);
   const now = describe(fact.value, unit).join(', ');
   const was = before === null ? '' : describe(before, unit).join(', ');
   if (was === now || was === '' || now === '') return now;
   return /:(?:true|false)\b/.test(JSON.stringify(before)) ? `${now} now` : `${now} now, not ${was}`;
 }
 
-const isNoneOfThose = (fact: Fact): boolean => fact.question === 'hazards' && isAllNo(fact.value);
+/** Of the gates only those that hold are named. */
+function hazardsText(value: JobSoFar, unit: DisplayUnit): string {
+  const holding = lessBlanketNo(value, ALL_NO);
+  const words = describe(holding, unit).join(', ');
+  if (words === '') return 'none of those';
+  return sameValue(holding, value) ? words : `${words}, none of the others`;
+}
+
+/** A job in which something speaks against every no, so that only what holds is left over. */
+const ALL_NO: JobSoFar = {
+  wall: { wet: 'shower', coating: 'textured', condition: 'poor', tensioned: 'possible', separating: true },
+  building: { heritage: true },
+  piece: { lit: true },
+};
+
 const sameValue = (a: JobSoFar, b: JobSoFar): boolean => JSON.stringify(a) === JSON.stringify(b);
 const isEmpty = (value: JobSoFar): boolean => Object.keys(value).length === 0;
-
-function isAllNo(value: JobSoFar): boolean {
-  const leaves = Object.values(value).flatMap((part) => Object.values(part ?? {}));
-  return (
-    leaves.length > 1 &&
-    leaves.every((leaf) => leaf === false || leaf === 'no' || leaf === 'none' || leaf === 'sound')
-  );
-}

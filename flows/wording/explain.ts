@@ -39,17 +39,22 @@ const stops = (caution: Plan['cautions'][number]): boolean => caution.severity =
 function asked(plan: Plan, about: string): string[] {
   const found = plan.why.filter((why) => isAbout(why, about));
   if (found.length > 0) return found.slice(0, MOST_AT_ONCE).map(whyText);
-  const words = wordsIn(about);
-  return plan.cautions
-    .filter((each) => words.includes(each.id.toLowerCase()) || sharesWords(each.text, words))
-    .slice(0, MOST_AT_ONCE)
+  const words = wordsIn(about).filter((word) => word.length > 3 && !SAYS_NOTHING.has(word));
+  const shared = (text: string): number => wordsIn(text).filter((word) => words.includes(word)).length;
+  const meant = plan.cautions.filter((each) => each.severity !== 'note' && shared(each.text) > 0);
+  return meant
+    .sort((one, other) => shared(other.text) - shared(one.text))
+    .slice(0, 1)
     .map(cautionWhy);
 }
 
 /** More than this in one reply is a lecture. */
 const MOST_AT_ONCE = 2;
-/** Two words in common say what is meant; one may be "the". */
-const ENOUGH_WORDS = 2;
+const SAYS_NOTHING: ReadonlySet<string> = new Set(
+  'this that these those what does have need with about warning caution wall hole into from they would'.split(
+    ' ',
+  ),
+);
 
 function isAbout(why: Why, about: string): boolean {
   const figures = figuresIn(about);
@@ -65,11 +70,6 @@ const sharesName = (name: readonly string[], words: readonly string[]): boolean 
 const figuresIn = (text: string): string[] =>
   [...text.matchAll(/\d+(?:\.\d+)?/g)].map(([figure]) => String(Number(figure)));
 const wordsIn = (text: string): string[] => text.toLowerCase().match(/[a-z][a-z0-9-]*/g) ?? [];
-
-function sharesWords(text: string, words: readonly string[]): boolean {
-  const there = new Set(wordsIn(text).filter((word) => word.length > 3));
-  return words.filter((word) => there.has(word)).length >= ENOUGH_WORDS;
-}
 
 function whyText(why: Why): string {
   const inputs = Object.entries(why.inputs).map(([name, value]) => inputText(name, value));
