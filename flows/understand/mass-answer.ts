@@ -1,20 +1,16 @@
 import type Fraction from 'fraction.js';
 import { type Kilograms, kg } from '../../core/quantity.ts';
-import type { Fact, Listening } from '../reading.ts';
+import type { Listening } from '../reading.ts';
 import { corrected } from './correction.ts';
-import { asked, fact, type Heard, outside, refused, type Span } from './heard.ts';
+import { asked, type Heard, outside, refused, type Span } from './heard.ts';
 import { type MassSaid, massesIn } from './mass.ts';
 import { correctsMass } from './mass-again.ts';
-import { decadeOf } from './mass-decade.ts';
+import { askUnit, decade, LEAST_KG, MOST_KG, massFact, reading, round, twoReadings } from './mass-ask.ts';
 import { howMuch } from './mass-sense.ts';
 import { measures } from './measure.ts';
 import { isNumber, saidBetween, type Token } from './token.ts';
 import { KG_IN, type MassUnit } from './unit.ts';
 
-/** Below this nothing that needs this program is hung; our choice. */
-const LEAST_KG: Kilograms = kg(0.1);
-/** Above this no piece is, even of stone; our choice. */
-const MOST_KG: Kilograms = kg(600);
 /** Above this a figure without a unit is asked about: pounds, or a slip; our choice. */
 const MOST_BARE_KG: Kilograms = kg(150);
 
@@ -124,19 +120,6 @@ function joinsOthers(
   });
 }
 
-function decade(all: readonly Token[], rest: Token[]): Heard {
-  const tens = decadeOf(all);
-  if (tens === null) return null;
-  const unused = rest.filter((each) => !/^([1-9]0s|twenties|thirties|forties|fifties)$/.test(each.text));
-  const text = saidBetween(all, 0, all.length);
-  return asked(
-    QUESTION,
-    'What is the most it can weigh?',
-    tens.map((each) => reading(each, text)),
-    unused,
-  );
-}
-
 function wrongKind(all: readonly Token[], rest: Token[]): Heard {
   const length = measures(all).some((each) => each.unit !== null);
   if (length) return refused(QUESTION, 'that is a length, and the mass is wanted', rest);
@@ -144,47 +127,6 @@ function wrongKind(all: readonly Token[], rest: Token[]): Heard {
   return vague ? refused(QUESTION, 'a figure is needed', rest) : null;
 }
 
-/** "1,250 kg": one and a quarter, or a slip. */
-function twoReadings(mass: MassSaid, spoken: MassUnit, rest: Token[]): Heard {
-  if (mass.other === undefined || mass.value.d !== 1n) return null;
-  const both = [mass.value, mass.other]
-    .map((value) => value.mul(KG_IN[mass.unit ?? spoken]))
-    .filter((each) => each.gte(LEAST_KG) && each.lte(MOST_KG));
-  if (both.length === 0) return refused(QUESTION, `${mass.text} is no mass for a piece on a wall`, rest);
-  const text = `Is the comma in "${mass.text}" a decimal comma?`;
-  return asked(
-    QUESTION,
-    text,
-    both.map((each) => reading(each, mass.text)),
-    rest,
-  );
-}
-
-function askUnit(value: Fraction, said: string, rest: Token[]): Heard {
-  const figure = value.valueOf();
-  const text = `${round(figure)} kg is a lot for one piece. Kilograms, or pounds?`;
-  const pounds = value.mul(KG_IN.lb);
-  return asked(
-    QUESTION,
-    text,
-    [
-      { label: `${round(figure)} kg`, fact: massFact(value, said, true) },
-      { label: `${round(figure)} lb`, fact: massFact(pounds, said, true) },
-    ],
-    rest,
-  );
-}
-
-function reading(value: Fraction, said: string) {
-  return { label: `${round(value.valueOf())} kg`, fact: massFact(value, said, true) };
-}
-
-function massFact(value: Fraction, said: string, worked: boolean): Fact {
-  return fact(QUESTION, { piece: { massKg: kg(value.valueOf()) } }, said, worked);
-}
-
 function saidIn(all: readonly Token[], spans: readonly Span[]): string {
   return saidBetween(all, spans[0]?.from ?? 0, spans.at(-1)?.to ?? all.length);
 }
-
-const round = (value: number) => Math.round(value * 100) / 100;

@@ -6,10 +6,10 @@ import { asked, fact, type Heard, lengthLabel, outside, refused } from './heard.
 import { type Found, lengthsIn } from './length.ts';
 import { massesIn } from './mass.ts';
 import { correctsMass } from './mass-again.ts';
+import { common, turned } from './size-laid.ts';
 import { isOfPiece, isRound, named, pairAt, type Side } from './size-side.ts';
 import { subjectBefore } from './subject.ts';
 import { isWord, saidBetween, type Token } from './token.ts';
-import type { LengthUnit } from './unit.ts';
 
 const QUESTION = 'piece.size';
 
@@ -131,33 +131,6 @@ function twoSides(first: Side, second: Side, at: Circumstance): Heard {
     fact: sizeFact(each.width, each.height, at.text, true),
   }));
   return asked(QUESTION, `"${at.text}" in which unit?`, readings, at.rest);
-}
-
-type Laid = { width: Millimetres; height: Millimetres; unit: LengthUnit };
-
-/** Readings that both sides share; where each side has only one, that one. */
-function common(width: Found, height: Found): Laid[] {
-  const [onlyWidth, onlyHeight] = [width.readings[0], height.readings[0]];
-  if (onlyWidth && onlyHeight && width.readings.length === 1 && height.readings.length === 1) {
-    return [{ width: onlyWidth.valueMm, height: onlyHeight.valueMm, unit: onlyWidth.unit }];
-  }
-  const shared = width.readings.flatMap((wide) =>
-    height.readings
-      .filter((high) => high.unit === wide.unit)
-      .map((high) => ({ width: wide.valueMm, height: high.valueMm, unit: wide.unit })),
-  );
-  if (shared.length > 0) return shared;
-  return width.readings.flatMap((wide) =>
-    height.readings.map((high) => ({ width: wide.valueMm, height: high.valueMm, unit: wide.unit })),
-  );
-}
-
-/** "landscape" and "portrait" decide which side lies across. */
-function turned(all: readonly Token[], laid: Laid): Laid & { turned: boolean } {
-  const across = all.some((each) => isWord(each, 'landscape')) && laid.width < laid.height;
-  const upright = all.some((each) => isWord(each, 'portrait')) && laid.width > laid.height;
-  if (!across && !upright) return { ...laid, turned: false };
-  return { ...laid, width: laid.height, height: laid.width, turned: true };
 }
 
 function sizeFact(widthMm: Millimetres, heightMm: Millimetres, said: string, inferred: boolean): Fact {
