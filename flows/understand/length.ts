@@ -30,9 +30,9 @@ export type Found = {
   inward: boolean;
 };
 
-export type LengthReading = { valueMm: Millimetres; unit: LengthUnit };
+type LengthReading = { valueMm: Millimetres; unit: LengthUnit };
 
-export type Hearing = { unit: DisplayUnit; question?: QuestionName };
+type Hearing = { unit: DisplayUnit; question?: QuestionName };
 
 /** From this many feet up a bare figure for a wall may be feet even where metres are spoken; our choice. */
 const FEET_FROM = 7;

@@ -2,10 +2,10 @@ import Fraction from 'fraction.js';
 import type { MassSaid } from './mass.ts';
 import { isNumber, isWord, saidBetween, type Token } from './token.ts';
 
-export type Weighed = MassSaid & { kg: Fraction };
+type Weighed = MassSaid & { kg: Fraction };
 
 /** What several figures, and the words around one, come to. `worked` when it was not simply said. */
-export type MassSense =
+type MassSense =
   | { kind: 'mass'; kg: Fraction; from: readonly Weighed[]; worked: boolean }
   | { kind: 'ask'; text: string; readings: Fraction[] };
 

@@ -5,7 +5,7 @@ import { scaled, spelled, spelledDigit } from './spelled.ts';
 import { unitOfWord } from './unit.ts';
 
 /** A number and how far it reaches; `words` when none of it was digits. */
-export type NumberSaid = Figure & { next: number; words: boolean; fraction: boolean };
+type NumberSaid = Figure & { next: number; words: boolean; fraction: boolean };
 
 const PARTS: Record<string, number> = {
   half: 2,
@@ -126,7 +126,7 @@ function mixedPart(raws: readonly Raw[], at: number) {
 }
 
 /** "a half", "half", "3/4", "three quarters" after an "and". */
-export function fractionAfterAnd(raws: readonly Raw[], at: number) {
+function fractionAfterAnd(raws: readonly Raw[], at: number) {
   const slashed = slashAt(raws, at);
   if (slashed !== null) return slashed.value.lt(1) ? slashed : null;
   const article = /^an?$/.test(raws[at]?.text ?? '') ? 1 : 0;

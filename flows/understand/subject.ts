@@ -2,7 +2,7 @@ import type { Span } from './heard.ts';
 import type { Token } from './token.ts';
 
 /** What a figure is about, by the nearest noun. */
-export type Subject =
+type Subject =
   | 'piece'
   | 'wall'
   | 'ceiling'
@@ -44,7 +44,7 @@ const STOPS = new Set(
 const BACK = 12;
 const AHEAD = 4;
 
-export function subjectOfWord(word: string): Subject {
+function subjectOfWord(word: string): Subject {
   return BY_NOUN.get(word) ?? null;
 }
 

@@ -9,7 +9,7 @@ import { type UnitName, unitOfWord } from './unit.ts';
  *
  *   tokens(said: string): Token[]
  *   saidBetween(tokens, from, to): string     the words from..to (to exclusive), for a fact's `said`
- *   isNumber(token), isUnit(token), isWord(token, ...words), isMark(token, ...signs)
+ *   isNumber(token), isUnit(token), isWord(token, ...words)
  *
  * All text is lower case; apostrophes inside words are gone ("dont", "its"), hyphens between letters too
  * ("d-rings" is d, rings). Figures glued to letters that are no unit stay one word ("1890s", "70s", "12v").
@@ -38,7 +38,7 @@ export type Token = { text: string; glued: boolean } & (
 );
 
 export type NumberToken = Extract<Token, { kind: 'number' }>;
-export type UnitToken = Extract<Token, { kind: 'unit' }>;
+type UnitToken = Extract<Token, { kind: 'unit' }>;
 
 /** Splits a message into numbers, units, words and marks. Linear in its length; never throws. */
 export function tokens(said: string): Token[] {

@@ -3,7 +3,7 @@ import type { Found } from './length.ts';
 import { subjectAfter, subjectBefore } from './subject.ts';
 import { isWord, type Token } from './token.ts';
 
-export type WallPart = 'width' | 'height' | 'thickness' | null;
+type WallPart = 'width' | 'height' | 'thickness' | null;
 
 /** "wall is", "wall = ", "wall about": nothing else may stand between the wall and its bare figure. */
 const TIES = new Set(
