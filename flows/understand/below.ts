@@ -10,7 +10,7 @@ const THINGS: [Below, string][] = [
     'sofa',
     'sofas?|couch(?:es)?|settee|lounge|armchairs?|chairs?|seat(?:s|ing)?|recliner|chesterfield|bench seat|window seat|dining table|sofa bed',
   ],
-  ['basin', 'basins?|sinks?|vanity|vanity unit|wash ?basin|wash ?hand basin|bath ?tub|taps?'],
+  ['basin', 'basins?|sinks?|vanity|vanity unit|wash ?basin|wash ?hand basin|bath ?tubs?|baths?|taps?'],
   [
     'walkway',
     'walkway|corridor|hall(?:way)?|passage(?:way)?|people walk(?:ing)?|thoroughfare|door(?:way)?|staircase|stairs|landing|walk past|foot traffic|path',

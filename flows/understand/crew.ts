@@ -24,7 +24,7 @@ const NO = /^\W*(?:no|nope|nah|none|never|not)\b/;
 function people(words: string, asked: boolean): number | null {
   for (const form of PEOPLE) {
     const said = form.exec(words)?.[1];
-    if (said !== undefined && (asked || form === PEOPLE[0])) return numberOf(said);
+    if (said !== undefined && (asked || form !== PEOPLE[2])) return numberOf(said);
   }
   if (asked && TWO.test(words)) return 2;
   if (ALONE.test(words) && (asked || /\b(?:just me|by myself|on my own)\b/.test(words))) return 1;
@@ -69,7 +69,8 @@ function lifter(words: string, asked: boolean): boolean | null {
 export function readCrew(outline: Outline, listening: Listening): Found {
   const { words, said } = outline;
   const found: Fact[] = [];
-  const count = people(words, listening.awaiting === 'crew.people');
+  const passing = listening.awaiting === 'place.below' || /\b(?:walk|pass|sit|seat|sleep)/.test(words);
+  const count = passing ? null : people(words, listening.awaiting === 'crew.people');
   if (count !== null && count > 0) found.push(fact('crew.people', { crew: { people: count } }, said));
   const extraction = dust(words, listening.awaiting === 'crew.dustExtraction');
   if (extraction !== null)

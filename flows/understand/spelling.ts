@@ -45,18 +45,25 @@ export function respell(said: string): Respelt {
 
 /** Words that are written apart as often as together. */
 function joined(text: string): string {
-  return text
-    .replace(/\bplaster boards?\b/g, 'plasterboard')
-    .replace(/\bdry walls?\b/g, 'drywall')
-    .replace(/\bpower points?\b/g, 'powerpoint')
-    .replace(/\bkey holes?\b/g, 'keyholes')
-    .replace(/\bbreezeblocks?\b/g, 'breeze block')
-    .replace(/\bdot\s*(?:&|n|'n'|and|an)\s*dab(?:bed)?\b/g, 'dot and dab')
-    .replace(/\bmantel (?:piece|shelf|peice)\b/g, 'mantel')
-    .replace(/\bt\s*(?:&|n|and)\s*g\b|\btongue (?:&|n|an) groove\b/g, 'tongue and groove')
-    .replace(/\bplaster board\b/g, 'plasterboard')
-    .replace(/\s+/g, ' ')
-    .trim();
+  return (
+    text
+      .replace(/\bplaster boards?\b/g, 'plasterboard')
+      .replace(/\bdry walls?\b/g, 'drywall')
+      // "The height to 1600" is read as "1600 high", which the readers of sizes know.
+      .replace(
+        /(?<!wall |ceiling |room |same )\b(height|width) (?:(?:to|is|should be|was|now) )+(\d+(?:[.,]\d+)?(?: ?(?:mm|cm|m|in|inches|ft))?)\b/g,
+        (_, side: string, figure: string) => `${figure} ${side === 'height' ? 'high' : 'wide'}`,
+      )
+      .replace(/\bpower points?\b/g, 'powerpoint')
+      .replace(/\bkey holes?\b/g, 'keyholes')
+      .replace(/\bbreezeblocks?\b/g, 'breeze block')
+      .replace(/\bdot\s*(?:&|n|'n'|and|an)\s*dab(?:bed)?\b/g, 'dot and dab')
+      .replace(/\bmantel (?:piece|shelf|peice)\b/g, 'mantel')
+      .replace(/\bt\s*(?:&|n|and)\s*g\b|\btongue (?:&|n|an) groove\b/g, 'tongue and groove')
+      .replace(/\bplaster board\b/g, 'plasterboard')
+      .replace(/\s+/g, ' ')
+      .trim()
+  );
 }
 
 function mayBeCorrected(word: string): boolean {

@@ -29,6 +29,12 @@ export function isTradeQuestion(text: string): boolean {
   const low = text.toLowerCase();
   if (TROUBLE.some((form) => form.test(low))) return true;
   if (A_REQUEST.test(low) || ABOUT_THE_ASKING.test(low)) return false;
+  if (
+    /^\W*(?:is|are|can|will|does|would|could)\b.*\b(?:ok|okay|enough|safe|allowed|hold|good|strong|alright|possible|fine)\b.*\?\s*$/.test(
+      low,
+    )
+  )
+    return true;
   if (ASKS.test(low)) return low.trim().split(/\s+/).length > 2;
   return (
     /\?\s*$/.test(low) &&

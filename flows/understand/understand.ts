@@ -1,4 +1,4 @@
-import type { AskBack, Fact, Intent, Listening, Reading, Understand } from '../reading.ts';
+import type { AskBack, Fact, Listening, Reading, Understand } from '../reading.ts';
 import { namesAnother, readsBackMarks } from './after-plan.ts';
 import { corrected } from './correction.ts';
 import { unitSpoken } from './display-unit.ts';
@@ -8,20 +8,20 @@ import type { Found } from './found.ts';
 import { answersHazards } from './hazards-answer.ts';
 import { isHostile } from './hostile.ts';
 import { steering } from './intent.ts';
+import { NOT_UNDERSTOOD } from './not-understood.ts';
 import { pickOffered } from './offered.ts';
 import { type Outline, outlineOf } from './outline.ts';
 import { readAll } from './readers.ts';
 import { correctedQuestion, isCorrection } from './replacing.ts';
+import { shortAnswer } from './short-answer.ts';
 import { respell } from './spelling.ts';
 import { isNumber, tokens } from './token.ts';
 import { isRequest, isTradeQuestion } from './trade-question.ts';
 import { askedAbout, asksWhy } from './why.ts';
-import { isNo, isNoneOfThese, isPlainNo, isYes, leading } from './yes-no.ts';
+import { leading } from './yes-no.ts';
 import { yesNoAnswer } from './yes-no-question.ts';
 
 export { factForChoice } from './choice.ts';
-
-const EMPTY: Reading = { intent: 'not-understood', facts: [], refused: [], asks: [], correction: false };
 
 /** Nobody says more figures at once; our choice, which keeps the slowest message short. */
 const MOST_FIGURES = 80;
@@ -34,21 +34,21 @@ const FACTS_OF_A_JOB = 2;
  * other fact is read from its own words. Pure; never throws.
  */
 export const understand: Understand = (said, listening) => {
-  if (isHostile(said)) return EMPTY;
+  if (isHostile(said)) return NOT_UNDERSTOOD;
   const { text, guessed } = respell(said);
   const words = text.replace(/(?<=\p{L})'(?=\p{L})/gu, '');
   const picked = listening.offered === undefined ? null : pickOffered(words, listening.offered);
   if (picked !== null && 'fact' in picked)
-    return { ...EMPTY, intent: 'answer', facts: [{ ...picked.fact, said }] };
-  if (picked !== null) return { ...EMPTY, intent: 'answer', asks: [picked.narrowed] };
+    return { ...NOT_UNDERSTOOD, intent: 'answer', facts: [{ ...picked.fact, said }] };
+  if (picked !== null) return { ...NOT_UNDERSTOOD, intent: 'answer', asks: [picked.narrowed] };
   const steers = steering(text);
-  if (steers !== null) return { ...EMPTY, intent: steers };
+  if (steers !== null) return { ...NOT_UNDERSTOOD, intent: steers };
   if (asksWhy(text)) return why(text);
   const every = tokens(words);
-  if (every.filter(isNumber).length > MOST_FIGURES) return EMPTY;
+  if (every.filter(isNumber).length > MOST_FIGURES) return NOT_UNDERSTOOD;
   const all = corrected(every);
   const outline = outlineOf(all, { words, said, unit: listening.unit, guessed: guessed.size > 0 });
-  if (readsBackMarks(outline.text, listening)) return { ...EMPTY, intent: 'self-check' };
+  if (readsBackMarks(outline.text, listening)) return { ...NOT_UNDERSTOOD, intent: 'self-check' };
   const short = shortAnswer(outline, text, listening);
   if (short !== null) return short;
   const found = heard(outline, listening);
@@ -56,54 +56,16 @@ export const understand: Understand = (said, listening) => {
     /^\W*(?:what|how) about (?:a|an|another|the next)\b/.test(words) &&
     namesAnother(outline.text, found.facts, listening);
   if (!another && isTradeQuestion(text) && !(isRequest(text) && found.facts.length >= FACTS_OF_A_JOB)) {
-    return { ...EMPTY, intent: 'trade-question' };
+    return { ...NOT_UNDERSTOOD, intent: 'trade-question' };
   }
   return withUnit(answer(found, outline, text, listening), outline, listening);
 };
 
 function why(text: string): Reading {
   const about = askedAbout(text);
-  return about === undefined ? { ...EMPTY, intent: 'why' } : { ...EMPTY, intent: 'why', about };
-}
-
-/** Questions where a "no" says that a danger is not there. */
-const CLEARS_A_DANGER: ReadonlySet<string> = new Set([
-  'hazards',
-  'wall.accessories',
-  'wall.wet',
-  'wall.coating',
-  'wall.tensioned',
-  'wall.separating',
-  'wall.farSide',
-  'place.below',
-  'piece.lit',
-  'building.heritage',
-]);
-
-/** Yes, no, or none of these, and nothing else. */
-function shortAnswer(outline: Outline, text: string, listening: Listening): Reading | null {
-  const { awaiting } = listening;
-  const none = isNoneOfThese(text);
-  const yes = isYes(text);
-  const no = isNo(text) || none;
-  if ((!yes && !no) || (saysNotKnown(text) && !yes && awaiting !== 'building.consent')) return null;
-  const intent: Intent = yes ? 'yes' : none && !isNo(text) ? 'none-of-these' : 'no';
-  if (awaiting === null || awaiting === 'confirm' || awaiting === 'acknowledge') return { ...EMPTY, intent };
-  // "Not yet" and "haven't" are no "none": nothing that protects someone may be cleared by them.
-  if (CLEARS_A_DANGER.has(awaiting) && !yes && !none && !isPlainNo(text))
-    return { ...EMPTY, intent: 'dont-know' };
-  const read = awaiting === 'hazards' ? answersHazards(outline, yes) : readAll(outline, listening);
-  const own = read.facts.filter((fact) => fact.question === awaiting);
-  const given = own.length > 0 ? own : yesNoAnswer(awaiting, yes ? 'yes' : 'no', outline.said);
-  const asks = read.asks.filter((ask) => ask.question === awaiting);
-  if (awaiting === 'wall.accessories' && !yes && given.length + asks.length === 0)
-    return { ...EMPTY, intent: 'dont-know' };
-  return {
-    ...EMPTY,
-    intent: intent === 'none-of-these' ? intent : given.length + asks.length > 0 ? 'answer' : intent,
-    facts: given,
-    asks,
-  };
+  return about === undefined
+    ? { ...NOT_UNDERSTOOD, intent: 'why' }
+    : { ...NOT_UNDERSTOOD, intent: 'why', about };
 }
 
 /** A bare figure in a correction is about what was answered last, or what it names; else about the open question. */
@@ -126,7 +88,7 @@ function answer(found: Found, outline: Outline, text: string, listening: Listeni
   const { awaiting } = listening;
   const facts = once(found.facts);
   const correction = isCorrection(outline.words, [...facts, ...found.asks.map(asFact)], listening);
-  if (namesAnother(outline.text, facts, listening)) return { ...EMPTY, intent: 'new-piece', facts };
+  if (namesAnother(outline.text, facts, listening)) return { ...NOT_UNDERSTOOD, intent: 'new-piece', facts };
   const asks = found.asks.filter(
     (ask) => !facts.some((fact) => fact.question === ask.question && fact.partial === undefined),
   );
@@ -134,17 +96,22 @@ function answer(found: Found, outline: Outline, text: string, listening: Listeni
     facts.some((fact) => fact.question === awaiting) || asks.some((ask) => ask.question === awaiting);
   const unknown = saysNotKnown(text);
   const refused = own || unknown ? [] : found.refused;
-  if (unknown && awaiting !== null && !own) return { ...EMPTY, intent: 'dont-know', facts, asks, correction };
+  if (unknown && awaiting !== null && !own)
+    return { ...NOT_UNDERSTOOD, intent: 'dont-know', facts, asks, correction };
+  const doubtful = unknown && awaiting !== 'wall.accessories';
+  const taken = doubtful
+    ? facts.map((fact) => (fact.question === awaiting ? { ...fact, inferred: true } : fact))
+    : facts;
   if (facts.length + asks.length + refused.length > 0)
-    return { ...EMPTY, intent: 'answer', facts, asks, refused, correction };
-  if (unknown) return { ...EMPTY, intent: 'dont-know' };
-  if (awaiting === null) return EMPTY;
+    return { ...NOT_UNDERSTOOD, intent: 'answer', facts: taken, asks, refused, correction };
+  if (unknown) return { ...NOT_UNDERSTOOD, intent: 'dont-know' };
+  if (awaiting === null) return NOT_UNDERSTOOD;
   const begins = awaiting === 'wall.accessories' || awaiting === 'hazards' ? null : leading(text);
   const given = begins === null ? [] : yesNoAnswer(awaiting, begins, outline.said);
   if (given.length > 0)
-    return { ...EMPTY, intent: 'answer', facts: given.map((fact) => ({ ...fact, inferred: true })) };
+    return { ...NOT_UNDERSTOOD, intent: 'answer', facts: given.map((fact) => ({ ...fact, inferred: true })) };
   const refusal = notAnAnswer(awaiting);
-  return refusal === null ? EMPTY : { ...EMPTY, refused: [refusal] };
+  return refusal === null ? NOT_UNDERSTOOD : { ...NOT_UNDERSTOOD, refused: [refusal] };
 }
 
 const asFact = (ask: AskBack): Fact => ({ question: ask.question, value: {}, said: '' });

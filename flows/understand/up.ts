@@ -5,6 +5,7 @@ import { ANY_DATUM, datumOf } from './datum.ts';
 import { asks, type Found, settled } from './found.ts';
 import type { Found as LengthFound } from './length.ts';
 import { lengthOf, type Outline, without } from './outline.ts';
+import { shifted } from './up-shift.ts';
 import { byOf, FLOOR_FROM, upValue, whichLine } from './up-value.ts';
 import { upInWords } from './up-words.ts';
 
@@ -53,6 +54,7 @@ function narrowed(length: LengthFound, by: Up['by'], floor: boolean): LengthFoun
 /** How high it goes: which line of the piece, how far, from what. */
 export function readUp(outline: Outline, listening: Listening): Found {
   return (
+    shifted(outline, listening) ??
     fromCeiling(outline) ??
     anchored(outline) ??
     aboveThat(outline, listening) ??

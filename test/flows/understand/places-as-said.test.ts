@@ -151,6 +151,14 @@ describe('places, as said', () => {
     expectHeard(hear('centre 900 from the right', 'place.across'), 'reject');
   });
 
+  test('"100 higher" counts from where it was said to go: 1500 + 100 = 1600; from a ceiling 260 - 100 = 160', () => {
+    const centre = { place: { up: { by: 'centre-at' as const, mm: mm(1500) } } };
+    const hung = { place: { up: { by: 'below-ceiling' as const, mm: mm(260) } } };
+    expectHeard(hear('put it 100 higher', 'confirm', { known: centre }), up('centre-at', 1600));
+    expectHeard(hear('move it up 100', 'confirm', { known: hung }), up('below-ceiling', 160));
+    expectHeard(hear('put it 100 higher', 'confirm'), 'not-understood');
+  });
+
   test('"above it" is the datum known', () => {
     const known = { wall: { datum: { kind: 'mantel' as const } } };
     expectHeard(hear('150 above it', 'place.up', { known }), up('bottom-above', 150));

@@ -185,6 +185,13 @@ const CORRECTIONS: Correction[] = [
     last: 'piece.massKg',
     want: { 'piece.massKg': 18.14 },
   },
+  {
+    say: 'change the height to 650',
+    awaiting: 'confirm',
+    last: 'place.up',
+    want: { 'piece.heightMm': 650, 'piece.widthMm': undefined },
+  },
+  { say: 'change the weight to 20 kg', awaiting: 'confirm', last: 'place.up', want: { 'piece.massKg': 20 } },
   { say: "wait, it's 15 kg", awaiting: 'confirm', last: 'place.up', want: { 'piece.massKg': 15 } },
 ];
 
