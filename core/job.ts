@@ -155,6 +155,7 @@ export type Wall = {
   condition?: 'sound' | 'poor' | Unknown;
 };
 
+/** From the wall's left end, but a right edge from its right end. */
 export type Across =
   | { by: 'centre' }
   | { by: 'left-edge' | 'right-edge' | 'centre-at'; mm: Millimetres }

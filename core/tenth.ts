@@ -12,12 +12,18 @@ export function rounded<T>(value: T): T {
   return walk(value, '') as T;
 }
 
+/** Words and citations: nothing in them is rounded, and they are most of a plan. */
+const WORDS = new Set(['basis', 'cautions', 'steps', 'tools', 'advice', 'rejected', 'shopping', 'clear']);
+
 function walk(value: unknown, name: string): unknown {
   if (typeof value === 'number') return roundedNumber(value, name);
   if (Array.isArray(value)) return value.map((each) => walk(each, name));
   if (value === null || typeof value !== 'object') return value;
   const out: Record<string, unknown> = {};
-  for (const key in value) out[key] = walk((value as Record<string, unknown>)[key], key);
+  for (const key in value) {
+    const child = (value as Record<string, unknown>)[key];
+    out[key] = WORDS.has(key) ? child : walk(child, key);
+  }
   return out;
 }
 

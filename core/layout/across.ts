@@ -14,6 +14,7 @@ export type LeftEdge = {
 
 /**
  * Left edge of a piece from the wall's left end for every way of saying where across (contract 4), in millimetres.
+ * A right edge is measured from the wall's right end, as people say it; all else from the left end.
  * `between` centres it between two lines, and is a reason why not when it is wider than they are apart.
  */
 export function leftEdgeOf(
@@ -35,9 +36,9 @@ export function leftEdgeOf(
     case 'right-edge':
       return {
         ok: true,
-        leftMm: mm(across.mm - widthMm),
-        formula: 'right edge - piece width',
-        inputs: { 'right edge': across.mm, 'piece width': widthMm },
+        leftMm: mm(wallWidthMm - across.mm - widthMm),
+        formula: 'wall width - right edge from the right end - piece width',
+        inputs: { 'wall width': wallWidthMm, 'right edge': across.mm, 'piece width': widthMm },
       };
     case 'centre-at':
       return {

@@ -47,9 +47,9 @@ function mirroredAcross(said: Across, across: (at: Millimetres) => Millimetres):
     case 'centre':
       return said;
     case 'left-edge':
-      return { by: 'right-edge', mm: across(said.mm) };
+      return { by: 'right-edge', mm: said.mm };
     case 'right-edge':
-      return { by: 'left-edge', mm: across(said.mm) };
+      return { by: 'left-edge', mm: said.mm };
     case 'centre-at':
       return { by: 'centre-at', mm: across(said.mm) };
     case 'between':
@@ -67,7 +67,9 @@ function lengthened(job: Job, by: number): Job {
       ? { by: 'centre-at', mm: mm(wall.widthMm / 2 + by) }
       : said.by === 'between'
         ? { by: 'between', fromMm: shifted(said.fromMm), toMm: shifted(said.toMm) }
-        : { ...said, mm: shifted(said.mm) };
+        : said.by === 'right-edge'
+          ? said
+          : { ...said, mm: shifted(said.mm) };
   const { accessories, studs, datum, ...rest } = wall;
   return {
     ...job,

@@ -8,7 +8,12 @@ import { jobOf, pairs } from './a-job.ts';
 test.each<[string, Across, number, number]>([
   ['in the centre: (2700 - 840) / 2 + 95 and - 95', { by: 'centre' }, 1025, 1675],
   ['left edge at 300: 300 + 95, 300 + 840 - 95', { by: 'left-edge', mm: mm(300) }, 395, 1045],
-  ['right edge at 2000: 2000 - 840 + 95, 2000 - 95', { by: 'right-edge', mm: mm(2000) }, 1255, 1905],
+  [
+    'right edge 300 from the right end: 2700 - 300 - 840 + 95, 2700 - 300 - 95',
+    { by: 'right-edge', mm: mm(300) },
+    1655,
+    2305,
+  ],
   ['centre at 1000: 1000 - 420 + 95, 1000 + 420 - 95', { by: 'centre-at', mm: mm(1000) }, 675, 1325],
   [
     'between 600 and 1800: 1200 - 325, 1200 + 325',
