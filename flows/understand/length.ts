@@ -98,7 +98,7 @@ function bareUnits(said: Measure, { unit: spoken, question }: Hearing): LengthUn
   const whole = said.value.d === 1n;
   if (spoken === 'in') {
     const decimal: LengthUnit[] = !whole && !said.tape ? ['m'] : [];
-    return said.value.lt(40) ? ['in', 'ft', ...decimal] : ['in', 'mm'];
+    return said.value.lt(40) ? ['in', 'ft', ...decimal, 'mm'] : ['in', 'mm'];
   }
   if (said.tape && said.value.lt(200)) return ['in'];
   if (spoken === 'cm') return ['mm', 'cm', 'm'];

@@ -2,17 +2,7 @@ import type { Span } from './heard.ts';
 import type { Token } from './token.ts';
 
 /** What a figure is about, by the nearest noun. */
-type Subject =
-  | 'piece'
-  | 'wall'
-  | 'ceiling'
-  | 'hanger'
-  | 'sheet'
-  | 'coat'
-  | 'datum'
-  | 'part'
-  | 'place'
-  | null;
+type Subject = 'piece' | 'wall' | 'ceiling' | 'hanger' | 'sheet' | 'coat' | 'datum' | 'part' | 'place' | null;
 
 const NOUNS: Record<Exclude<Subject, null>, string> = {
   piece:
