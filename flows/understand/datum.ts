@@ -4,7 +4,7 @@ import type { Listening } from '../reading.ts';
 import { type Found, fact, facts, nothing, settled } from './found.ts';
 import { lengthOf, type Outline, without } from './outline.ts';
 
-export const DATUM_WORDS: [DatumKind, string][] = [
+const DATUM_WORDS: [DatumKind, string][] = [
   ['mantel', 'mantel|fireplace|hearth|chimney shelf'],
   ['floor', 'floor|ground|carpet|floorboards|deck|ffl|finished floor'],
   ['ceiling', 'ceiling|soffit|cornice|coving|crown moulding|crown molding'],

@@ -25,7 +25,7 @@ const DENIED =
   /\b(?:no|not|isnt|arent|doesnt|dont|without|never|nor|non|aint|nothing)(?: (?:a|an|the|any|in|in a|been|be|really|think|its|it|is|have|got|of|or))*$/;
 
 /** Said, and not denied just before: "not listed, it's a bathroom". */
-export function named(gate: Gate, words: string): 'holds' | 'not' | null {
+function named(gate: Gate, words: string): 'holds' | 'not' | null {
   const match = gate.words.exec(words);
   if (match === null) return null;
   const before =

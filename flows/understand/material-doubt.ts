@@ -21,7 +21,7 @@ export type Doubt =
     }
   | { doubt: 'several'; of: readonly BaseMaterial[] };
 
-export const MATERIAL_LABELS: Record<Exclude<BaseMaterial, 'unknown'>, string> = {
+const MATERIAL_LABELS: Record<Exclude<BaseMaterial, 'unknown'>, string> = {
   'clay-brick': 'brick',
   'concrete-block': 'concrete block',
   concrete: 'concrete',

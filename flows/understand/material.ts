@@ -25,7 +25,7 @@ export function wallText(text: string): string {
 }
 
 /** What the words make of the wall: a material, a doubt, or nothing said of it. */
-export function materialOf(
+function materialOf(
   words: MaterialWords,
   text: string,
 ): { is: BaseMaterial; inferred?: boolean } | Doubt | null {

@@ -22,7 +22,7 @@ import { readWallPair, readWallSize } from './wall-size.ts';
 import { readWallState } from './wall-state.ts';
 
 /** Runs readers one after another; each sees only what the ones before it left. */
-export function inTurn(outline: Outline, listening: Listening, readers: readonly Reader[]): Found {
+function inTurn(outline: Outline, listening: Listening, readers: readonly Reader[]): Found {
   return readers.reduce<Found>((found, reader) => {
     const one = reader(found.rest, listening);
     return {

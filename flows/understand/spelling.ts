@@ -92,7 +92,7 @@ function isForm(word: string, item: string): boolean {
 }
 
 /** Edits between two words, a swap of neighbours counting one (optimal string alignment). */
-export function slipsBetween(one: string, other: string): number {
+function slipsBetween(one: string, other: string): number {
   const rows: number[][] = [Array.from({ length: other.length + 1 }, (_, at) => at)];
   for (let i = 1; i <= one.length; i += 1) {
     const row = [i];

@@ -23,7 +23,7 @@ export type Saying = {
   given?: Record<string, number>;
 };
 
-export type Outcome = 'understood' | 'asked back' | 'misunderstood';
+type Outcome = 'understood' | 'asked back' | 'misunderstood';
 export type Scored = { outcome: Outcome; passes: boolean; why: string };
 
 /** The conversation a row is said in. */
