@@ -10,6 +10,7 @@ export function askKeyPage(refused: boolean) {
     <title>wallhand: key</title>
     <link rel="icon" href="/chat/icon.svg" />
     <link rel="stylesheet" href="/chat/page.css" />
+    <link rel="stylesheet" href="/chat/say.css" />
   </head>
   <body class="ask">
     <main>

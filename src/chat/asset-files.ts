@@ -1,12 +1,15 @@
+const STYLE = 'text/css; charset=utf-8';
 const SCRIPT = 'text/javascript; charset=utf-8';
 
 /** What the chat page asks for besides itself: the files of `browser/`, and what they are. */
 export const ASSET_TYPES: Readonly<Record<string, string>> = {
-  'page.css': 'text/css; charset=utf-8',
+  'page.css': STYLE,
   'icon.svg': 'image/svg+xml',
-  'card.css': 'text/css; charset=utf-8',
+  'card.css': STYLE,
+  'say.css': STYLE,
   'page.js': SCRIPT,
   'card.js': SCRIPT,
+  'choices.js': SCRIPT,
   'drawing.js': SCRIPT,
   'elements.js': SCRIPT,
   'figures.js': SCRIPT,

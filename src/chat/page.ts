@@ -11,6 +11,7 @@ export function chatPage() {
     <title>wallhand</title>
     <link rel="icon" href="/chat/icon.svg" />
     <link rel="stylesheet" href="/chat/page.css" />
+    <link rel="stylesheet" href="/chat/say.css" />
     <link rel="stylesheet" href="/chat/card.css" />
     <script type="module" src="/chat/page.js"></script>
   </head>

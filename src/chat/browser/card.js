@@ -4,7 +4,7 @@ import { fixingLines } from './figures.js';
 import { drawing, marksTable, tapeChecks } from './marks.js';
 
 /**
- * @typedef {import('../../plan-json.ts').PlanJson & { id: string, job: import('../../../core/job.ts').JobSoFar }} LoggedPlan
+ * @typedef {import('../../schema/plan-json.ts').PlanJson & { id: string, job: import('../../../core/job.ts').JobSoFar }} LoggedPlan
  */
 
 const VERDICTS = { go: 'Go', care: 'Go, with care', stop: 'Stop: don’t drill' };
@@ -102,8 +102,14 @@ function bullets(lines) {
   return element('ul', {}, ...lines.map((each) => element('li', {}, each)));
 }
 
+/** Longer than this it is read and not looked up. */
+const SENTENCE = 60;
+
 /** @param {readonly [string, string][]} lines */
 function pairs(lines) {
-  const filled = lines.flatMap(([name, value]) => [element('dt', {}, name), element('dd', {}, value)]);
+  const filled = lines.flatMap(([name, value]) => [
+    element('dt', {}, name),
+    element('dd', { class: value.length > SENTENCE ? 'sentence' : 'figure' }, value),
+  ]);
   return element('dl', {}, ...filled);
 }

@@ -14,6 +14,9 @@ const ABOVE = 46;
 const BELOW = 26;
 const TALLEST = 380;
 
+/** About what a letter takes. */
+const LETTER = 7;
+
 /** Shown past the frame where nobody said how high the wall is. */
 const ROOM_MM = 300;
 
@@ -39,6 +42,9 @@ export function drawingOf(plan, tape) {
   const x = (/** @type {number} */ mm) => left + mm * perMm;
   const y = (/** @type {number} */ mm) => ABOVE + (top - mm) * perMm;
   const [frameWidth, frameHeight] = [frame.rightMm - frame.leftMm, frame.topMm - frame.bottomMm];
+  const middle = x(frame.leftMm + frameWidth / 2);
+  const size = `${tape(frameWidth)} × ${tape(frameHeight)}`;
+  const roomy = marks.every(({ xMm }) => marks.length === 1 || Math.abs(x(xMm) - middle) > 3 * LETTER);
   const down = first.downMm !== undefined;
   const shapes = [
     rect('wall', x(0), y(top), wallWidth * perMm, (top - bottom) * perMm),
@@ -48,25 +54,17 @@ export function drawingOf(plan, tape) {
           rect('plate', x(xMm - widthMm / 2), y(yMm + heightMm / 2), widthMm * perMm, heightMm * perMm),
         )),
     rect('frame', x(frame.leftMm), y(frame.topMm), frameWidth * perMm, frameHeight * perMm),
-    text(
-      'size',
-      x(frame.leftMm + frameWidth / 2),
-      y(frame.bottomMm) - 8,
-      `${tape(frameWidth)} × ${tape(frameHeight)}`,
-    ),
+    text('size', middle, y(frame.bottomMm) + (size.length * LETTER < frameWidth * perMm ? -8 : 14), size),
     line('datum', x(0) - 8, y(level), x(wallWidth) + 8, y(level)),
-    text(
-      'datum-name',
-      x(wallWidth / 2),
-      down ? y(level) + 14 : y(level) + 17,
-      nameOf(down ? 'ceiling' : job.wall?.datum?.kind),
-    ),
+    down
+      ? text('datum-name', x(0) + 4 * LETTER, y(level) + 15, 'ceiling')
+      : text('datum-name', x(wallWidth / 2), y(level) + 17, nameOf(job.wall?.datum?.kind)),
     ...(batten
       ? [line('batten', x(batten.fromLeftMm), y(batten.upMm), x(batten.toLeftMm), y(batten.upMm))]
       : []),
     ...across(marks, wallWidth, y(top) - 14, { x, y, tape }),
     ...upright(marks, wallWidth, level, { x, y, tape }),
-    ...marks.flatMap(({ id, xMm, yMm }) => cross(id, x(xMm), y(yMm), x(frame.leftMm + frameWidth / 2))),
+    ...marks.flatMap(({ id, xMm, yMm }) => cross(id, x(xMm), y(yMm), x(xMm) > middle === roomy ? -1 : 1)),
   ];
   return { width: WIDTH, height: ABOVE + (top - bottom) * perMm + BELOW, perMm, shapes };
 }

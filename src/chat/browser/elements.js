@@ -36,3 +36,21 @@ function filled(made, attributes, children) {
   for (const child of children) if (child) made.append(child);
   return made;
 }
+
+/**
+ * What the page was sent with.
+ * @template {HTMLElement} E
+ * @param {string} id
+ * @param {new () => E} kind
+ * @returns {E}
+ */
+export function found(id, kind) {
+  const node = document.getElementById(id);
+  if (!(node instanceof kind)) throw new Error(`the page has no ${id}`);
+  return node;
+}
+
+/** For who listens to the page; not shown. */
+export function hidden(/** @type {string} */ text) {
+  return element('span', { class: 'hidden' }, text);
+}

@@ -11,6 +11,9 @@ function words(/** @type {string} */ name) {
   return name.replaceAll('-', ' ');
 }
 
+/** A number nobody published is never shown as if somebody had. */
+const NO_SOURCE = ': common practice, no source';
+
 const ACTIONS = {
   rotary: 'rotary, no hammer',
   'hammer-after-finish': 'hammer only once past the finish',
@@ -37,7 +40,10 @@ export function fixingLines(fixing) {
     ['Plug', plug && `${figure(plug.diameterMm)} × ${figure(plug.lengthMm)} mm`],
     ['Screw', screw && screwWords(screw)],
     ['Note', fixing.note],
-    ['Load', `${Math.round(fixing.utilisation * 100)} % of what ${words(governing.mode)} allows`],
+    [
+      'Load',
+      `${Math.round(fixing.utilisation * 100)} % of what ${words(governing.mode)} allows${governing.noSource ? NO_SOURCE : ''}`,
+    ],
   ];
   return lines.flatMap(([name, value]) => (value ? [[name, value]] : []));
 }

@@ -1,6 +1,7 @@
 // @ts-check
 import { planCard } from './card.js';
-import { element } from './elements.js';
+import { offer } from './choices.js';
+import { element, found, hidden } from './elements.js';
 import { outbox } from './outbox.js';
 import { fetchPlan, postMessage } from './post.js';
 import { openQuestion, repliesOf } from './replies.js';
@@ -133,18 +134,10 @@ function quietly(/** @type {HTMLElement} */ node) {
 
 function offerChoices() {
   const last = transcript.turns.at(-1);
-  const question = last?.state === 'answered' ? openQuestion(last.answer) : null;
-  const buttons = question?.choices.map(({ value, label }) => {
-    const button = element('button', { type: 'button' }, label);
-    button.addEventListener('click', (event) => {
-      say(label, { choice: value, question: question.question });
-      // A click without a pointer came from the keyboard, which should not be left on a button that is gone.
-      if (event.detail === 0) words.focus();
-    });
-    return button;
+  offer(choices, last?.state === 'answered' ? openQuestion(last.answer) : null, (label, said, byKey) => {
+    say(label, said);
+    if (byKey) words.focus();
   });
-  choices.replaceChildren(...(buttons ?? []));
-  choices.hidden = !buttons || buttons.length === 0;
 }
 
 /** A long answer is read from its beginning, a short one with the choices under it. */
@@ -162,20 +155,4 @@ function endOfLog() {
 
 function fitWords() {
   words.rows = Math.min(5, words.value.split('\n').length);
-}
-
-function hidden(/** @type {string} */ text) {
-  return element('span', { class: 'hidden' }, text);
-}
-
-/**
- * @template {HTMLElement} E
- * @param {string} id
- * @param {new () => E} kind
- * @returns {E}
- */
-function found(id, kind) {
-  const node = document.getElementById(id);
-  if (!(node instanceof kind)) throw new Error(`the page has no ${id}`);
-  return node;
 }

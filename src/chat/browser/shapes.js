@@ -37,18 +37,18 @@ export function text(name, x, y, said) {
 }
 
 /**
- * Where to drill: a cross, a ring round it, and its letter on the side away from the frame's edge.
+ * Where to drill: a cross, a ring round it, and its letter at its left (-1) or its right (1).
  * @param {string} id
  * @param {number} x
  * @param {number} y
- * @param {number} middle
+ * @param {-1 | 1} side
  * @returns {Shape[]}
  */
-export function cross(id, x, y, middle) {
+export function cross(id, x, y, side) {
   return [
     { tag: 'circle', class: 'mark', at: { cx: x, cy: y, r: 5 } },
     line('mark', x - 9, y, x + 9, y),
     line('mark', x, y - 9, x, y + 9),
-    text('mark-name', x > middle ? x - 13 : x + 13, y + 17, id),
+    text('mark-name', x + 13 * side, y + 17, id),
   ];
 }
