@@ -51,7 +51,8 @@ const STEEL_STUDS =
   /\b(?:steel|metal|tin|light ?-? ?gauge|galvanised|galv|c) ?-? ?(?:stud|frame|framing|partition)(?:s|d|ed|work|ing)?\b|\b(?:stud|frame|framing)s? (?:are |is |in |of |made of )?(?:steel|metal)\b/;
 const TIMBER_STUDS =
   /\b(?:timber|wood|wooden|pine|softwood|<\d+> ?x ?<\d+>|<\d+>) ?(?:wood |timber )?(?:stud|frame|framing|upright)(?:s|d|ed|work|ing|wall)?\b|\b(?:studs?|frames?|framing) (?:are |is |in |of |made of )?(?:timber|wood|wooden)\b|\bstick frame\b|\bon (?:timber|wood)\b/;
-const STUDS = /\bstuds?\b|\bstud ?wall\b|\bframe wall\b|\bpartition(?: wall)?\b|\bframed wall\b/;
+const STUDS =
+  /\bstud ?-? ?(?:walls?|work|partition)\b|\b(?:on|over|with|to|and|has|got|theres) (?:the )?studs\b|\bstuds (?:every|at|and|behind|under)\b|^\W*(?:its |just |on |some )*studs?\W*$|\bframed? wall\b|\bpartition(?: wall)?\b|\bstuds? .*\b(?:plasterboard|drywall|board)\b|\b(?:plasterboard|drywall|board)\b.*\bstuds?\b/;
 
 /** Reads the words that name a wall. `text` is an outline: figures are "<0>". */
 export function materialWords(text: string): MaterialWords {

@@ -1,6 +1,6 @@
 /** Begins as a question does. A list of the trade's own 120 (trade.md, part 8) was read for the forms. */
 const ASKS =
-  /^\W*(?:(?:hey|hi|mate|ok|so|and|but|um|quick (?:one|question)|question|just wondering|i was wondering|wondering|btw|by the way|tell me|do you know|any idea|another (?:one|question)|before (?:that|we go on)|first)\W+)*(?:(?:what(?:'?s|s)?|wot|wat|which|how(?:'?s)?(?! about)|where(?:'?s|s)?|when|who(?:'?s)?)\b|(?:can|could|should|shall|will|would|may|must|do|does|did|am|won'?t|can'?t|isn'?t|is|are) (?:i|you|u|we|it|they|he|she|this|that|there|these|those|the|my|a|an|one|two|any|some|someone|sticky|screws?|plugs?|anchors?|board)\b|(?:has|have) (?:you|it got|anyone|i|we)\b)/;
+  /^\W*(?:(?:hey|hi|mate|ok|so|and|but|um|quick (?:one|question)|question|just wondering|i was wondering|wondering|btw|by the way|tell me|do you know|any idea|another (?:one|question)|before (?:that|we go on)|first)\W+)*(?:(?:what(?:'?s|s)?|wot|wat|which|how(?:'?s)?(?! about)|where(?:'?s|s)?|when|who(?:'?s)?)\b|(?:can|could|does)\b(?!'| ?not\b| ?n'?t)|do(?! (?:it|that|this)\b)\b|should(?! (?:be|have|read)\b)\b|(?:shall|will|would|may|must|did|am|won'?t|can'?t|isn'?t|is|are) (?:i|you|u|we|it|they|he|she|this|that|there|these|those|the|my|a|an|one|two|any|some|someone|sticky|screws?|plugs?|anchors?|board)\b|(?:has|have) (?:you|it got|anyone|i|we)\b)/;
 
 /** Trouble at the wall, said as a statement. */
 const TROUBLE = [
@@ -16,6 +16,10 @@ const TROUBLE = [
   /\bpilot hole for\b|\breadings? \d.*\bkn\b|^\W*\d+\s*\/\s*\d+ masonry in mm\b|^\W*#?\d+ (?:gauge|g) in (?:mm|inch|inches)\b/,
   /\b(?:hammer or no hammer|one hook or two|plug or screw|pan head or countersunk)\b/,
 ];
+
+/** The question comes second: "hollow block, what do I use"; or it is only named: "plug for aerated block". */
+const INSIDE =
+  /[,.;] *(?:what|which|how|who) (?:do|does|can|should|bit|plug|screw|size|must|will|is|far|deep|long|many|much)\b|[,.;] *(?:can|should|do) (?:i|we|you)\b|^\W*(?:a )?(?:plugs?|holes?|bits?|screws?|anchors?|pilot(?: hole)?|drill|toggles?) (?:size )?for\b/;
 
 /** Questions about what the assistant wants, not about the trade. */
 const ABOUT_THE_ASKING = /\b(?:do you (?:need|want|mean)|you asking|should i (?:tell|give) you)\b/;
@@ -35,7 +39,10 @@ export function isTradeQuestion(text: string): boolean {
     )
   )
     return true;
-  if (ASKS.test(low)) return low.trim().split(/\s+/).length > 2;
+  if (INSIDE.test(low)) return true;
+  const length = low.trim().split(/\s+/).length;
+  if (/^\W*(?:what|how|which) \w+\W*$/.test(low)) return true;
+  if (ASKS.test(low)) return length > 2;
   return (
     /\?\s*$/.test(low) &&
     /\b(?:what|which|how|can i|could i|should i|is it|is that|ok to|safe to|do i|does it|will it|would it)\b/.test(

@@ -18,6 +18,7 @@ import { respell } from './spelling.ts';
 import { isNumber, tokens } from './token.ts';
 import { isRequest, isTradeQuestion } from './trade-question.ts';
 import { askedAbout, asksWhy } from './why.ts';
+import { withoutYear } from './year.ts';
 import { leading } from './yes-no.ts';
 import { yesNoAnswer } from './yes-no-question.ts';
 
@@ -44,7 +45,7 @@ export const understand: Understand = (said, listening) => {
   const steers = steering(text);
   if (steers !== null) return { ...NOT_UNDERSTOOD, intent: steers };
   if (asksWhy(text)) return why(text);
-  const every = tokens(words);
+  const every = tokens(withoutYear(words));
   if (every.filter(isNumber).length > MOST_FIGURES) return NOT_UNDERSTOOD;
   const all = corrected(every);
   const outline = outlineOf(all, { words, said, unit: listening.unit, guessed: guessed.size > 0 });
@@ -55,11 +56,22 @@ export const understand: Understand = (said, listening) => {
   const another =
     /^\W*(?:what|how) about (?:a|an|another|the next)\b/.test(words) &&
     namesAnother(outline.text, found.facts, listening);
-  if (!another && isTradeQuestion(text) && !(isRequest(text) && found.facts.length >= FACTS_OF_A_JOB)) {
+  if (
+    !another &&
+    (isTradeQuestion(text) || asksInPassing(text, found, listening)) &&
+    !(isRequest(text) && found.facts.length >= FACTS_OF_A_JOB)
+  ) {
     return { ...NOT_UNDERSTOOD, intent: 'trade-question' };
   }
   return withUnit(answer(found, outline, text, listening), outline, listening);
 };
+
+/** Ends as a question and holds nothing for the open one: "32 kg on two board anchors, accept?". */
+function asksInPassing(text: string, found: Found, { awaiting }: Listening): boolean {
+  if (!/\?\s*$/.test(text) || text.trim().split(/\s+/).length <= 2) return false;
+  const answers = [...found.facts, ...found.asks].some((each) => each.question === awaiting);
+  return awaiting === null ? found.facts.length < FACTS_OF_A_JOB : !answers;
+}
 
 function why(text: string): Reading {
   const about = askedAbout(text);

@@ -30,12 +30,17 @@ const MASONRY: readonly (BaseMaterial | undefined)[] = [
   'concrete',
 ];
 
+/** Unasked, "plaster" or "sheet" alone is no reason to ask what the wall is. */
+const SAID_OF_A_WALL = /\b(?:walls?|plasterboard|drywall|brick|block|concrete|on plaster)\b/;
+
 /** The wall's material, and the holes in its units where they are said with it. */
 export function readWall(outline: Outline, listening: Listening): Found {
   const text = wallText(outline.text);
-  const found = materialWanted(outline, listening)
+  const read = materialWanted(outline, listening)
     ? readMaterial(outline, text, outline.guessed)
     : nothing(outline);
+  const askable = listening.awaiting === 'wall.baseMaterial' || SAID_OF_A_WALL.test(outline.words);
+  const found = askable ? read : { ...read, asks: [] };
   const base = found.facts[0]?.value.wall?.baseMaterial;
   const cores =
     listening.awaiting === 'wall.cores' ? coresAnswer(outline.text) : coresOf(text, base, listening);

@@ -37,6 +37,11 @@ const LATEST = 2100;
 const SAID_OF_BUILDING =
   /\b(?:built|circa|dating|dates|year)(?: \w+){0,3} (?:1[0-9]|20)\d\d\b|\b(?:1[0-9]|20)\d\d (?:\w+ )?(?:house|home|flat|build|building|terrace|bungalow|cottage|apartment|place)\b|\b(?:house|home|flat|building|place) (?:is |was )?(?:from|of) (?:about |around )?(?:1[0-9]|20)\d\d\b/;
 
+/** The message without a year that was said of the building, so that it is no length. */
+export function withoutYear(text: string): string {
+  return text.replace(SAID_OF_BUILDING, (words) => words.replace(/\b(?:1[0-9]|20)\d\d\b/, ','));
+}
+
 /** Reads a year or a span of years: "2010", "about 1960", "seventies", "1890s house", "late 80s". */
 export function yearIn(text: string, asked: boolean): YearSaid | null {
   const range = /\b(1[5-9]\d\d|20\d\d)\s*(?:-|to|or|and|\/|through)\s*(1[5-9]\d\d|20\d\d)\b/.exec(text);

@@ -1,5 +1,5 @@
 const FILLER =
-  "(?:please|mate|thanks|thank you|ta|cheers|that is|thats|that's|it is|it's|we|i|am|is|are|to (?:all|both)(?: of (?:it|them|that))?|boss|love|all(?: of (?:it|them))?|then|so|well|oh|um|er|uh|and|the|for sure|sir|now|here|just|that|it|you|of course|lets|let's)";
+  "(?:please|mate|thanks|thank you|ta|cheers|that is|thats|that's|it is|it's|we|i|am|is|are|to (?:all|both)(?: of (?:it|them|that))?|boss|love|all(?: of (?:it|them))?|then|so|well|oh|um|er|uh|and|the|for sure|by me|with me|sir|now|here|just|that|it|you|of course|lets|let's)";
 const YES =
   '(?:y|yes+|yess|yea|yeah+|yeh|yep+|yup|ya|aye|si|ja|oui|sure thing|sure|ok|okay|okey|okey dokey|k|kk|correct|right|righto|rightio|too right|spot on|exactly|go|go ahead|go for it|go on|do it|sounds (?:good|right|fine|about right)|looks (?:good|right|fine|ok|okay)|lgtm|all good|all right|alright|alrighty|fine|good|great|perfect|confirm|confirmed|i confirm|agreed|agree|accept|accepted|affirmative|understood|understand|i understand|got it|gotcha|noted|will do|roger|absolutely|definitely|certainly|indeed|happy(?: with that)?|true|no worries|fair enough|acknowledged|acknowledge|do(?:ne)?|have|read and understood|i do|we do|i have|we have|they do|it does|ready|👍+|✅|👌)';
 const NO =

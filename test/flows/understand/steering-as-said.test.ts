@@ -24,7 +24,7 @@ const SAID: Partial<Record<Intent, string[]>> = {
     'yes, understood',
     'got it',
     'fine by me',
-  ].slice(0, 15),
+  ],
   no: ['no', 'n', 'nope', 'nah', 'no thanks', "that's wrong", 'not quite', 'nah mate'],
   back: [
     'back',
@@ -116,8 +116,11 @@ const SAID: Partial<Record<Intent, string[]>> = {
     'hit metal behind the board',
     'will one hook hold 5 kg',
     'how do I find a stud',
+    'hollow block, what do I use',
+    'plug for aerated block',
+    'can four hooks share one wire',
     'what height',
-  ].slice(0, 16),
+  ],
 };
 
 const ROWS = Object.entries(SAID).flatMap(([intent, says]) => says.map((say) => ({ intent, say })));
