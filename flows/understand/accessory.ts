@@ -21,6 +21,8 @@ export function readAccessories(outline: Outline, listening: Listening): Found {
   if (!asked && !(UNASKED.test(text) && /<\d+>/.test(text)))
     return asked ? nothing(outline) : unaskedNone(outline);
   const farUnknown = saysNotKnown(text) && (FAR.test(text) || /\bother\b/.test(text));
+  // Told in passing, a list says nothing of the face that was not named.
+  const unseen = !asked && !FAR.test(text) && !BOTH.test(text);
   const items = itemsIn(farUnknown ? text.replace(NOT_LOOKED, ' ') : text).filter((item) => !item.denied);
   if (items.length === 0) return none(outline, farUnknown);
   const list: Accessory[] = [];
@@ -44,7 +46,7 @@ export function readAccessories(outline: Outline, listening: Listening): Found {
   const value: JobSoFar = {
     wall: {
       accessories: list,
-      ...(farUnknown
+      ...(farUnknown || unseen
         ? { farSide: 'unknown' as const }
         : FAR.test(text) || BOTH.test(text)
           ? { farSide: 'seen' as const }

@@ -90,6 +90,12 @@ describe('what is on the wall, as said', () => {
     },
   );
 
+  test('told in passing, the other face is not looked at yet', () => {
+    const job = jobOf(hear('mirror 24 kg, socket 600 from the left and 300 up', null));
+    expect(at(job, 'wall.accessories')).toEqual([{ kind: 'socket', face: 'this', xMm: 600, yMm: 300 }]);
+    expect(at(job, 'wall.farSide')).toBe('unknown');
+  });
+
   test('from the right end counts once the width is known: 3000 - 500 = 2500', () => {
     const reading = hear('socket 500 from the right, 300 up', 'wall.accessories', {
       known: { wall: { widthMm: mm(3000) } },
