@@ -1,21 +1,21 @@
 import { Hono } from 'hono';
 import { HTTPException } from 'hono/http-exception';
-import { admit } from './admit.ts';
 import { askKeyPage } from './chat/ask-key.ts';
 import { ASSET_TYPES } from './chat/asset-files.ts';
 import { chatPage } from './chat/page.ts';
 import type { DoorEnv, Doors } from './doors.ts';
-import { jsonBody } from './json-body.ts';
-import { refusedLocally } from './local-only.ts';
-import { openApi } from './openapi.ts';
-import { cautionJson, planJson } from './plan-json.ts';
+import { jsonBody } from './http/json-body.ts';
+import { type ProblemName, problem, problemOfStatus } from './http/problem.ts';
+import { requestLog } from './http/request-log.ts';
+import { securityHeaders } from './http/security-headers.ts';
+import { openApi } from './openapi/openapi.ts';
 import { neutralDoor } from './platforms/neutral/door.ts';
-import { type ProblemName, problem, problemOfStatus } from './problem.ts';
-import { requestLog } from './request-log.ts';
 import { checkRequestSchema } from './schema/check.ts';
 import { jobSchema } from './schema/job.ts';
-import { securityHeaders } from './security-headers.ts';
-import { crewOfPage, keepKey } from './session.ts';
+import { cautionJson, planJson } from './schema/plan-json.ts';
+import { admit } from './who/admit.ts';
+import { refusedLocally } from './who/local-only.ts';
+import { crewOfPage, keepKey } from './who/session.ts';
 
 /** The routes (contract, section 2), the same on Node and in workerd: nothing here knows which one it is. */
 export function appOf(doors: Doors): Hono<DoorEnv> {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type HeldKey, heldKey, sharedBetween } from './keys.ts';
+import { type HeldKey, heldKey, sharedBetween } from './who/keys.ts';
 
 /** What the environment settles before anything is served. */
 export type Config = {

@@ -2,11 +2,11 @@ import type { Conversation, CrewDefaults, Flow, Step } from '../flows/step-shape
 import type { CrewMessage, Handled } from './crew-face.ts';
 import { type Answered, type LoggedPlan, openLedger } from './ledger/ledger.ts';
 import { isSamePayload, keptMessage } from './ledger/payload.ts';
+import { newPlanId } from './ledger/plan-id.ts';
+import { Recent } from './ledger/recent.ts';
+import { rememberedAfter } from './ledger/remembered.ts';
 import type { Store } from './ledger/store.ts';
-import { newPlanId } from './plan-id.ts';
-import { planJson } from './plan-json.ts';
-import { Recent } from './recent.ts';
-import { rememberedAfter } from './remembered.ts';
+import { planJson } from './schema/plan-json.ts';
 
 /** One crew: its ledger and the flow. Synchronous, so two messages at once are one after the other. */
 export type Crew = {

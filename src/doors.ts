@@ -3,7 +3,7 @@ import type { Job } from '../core/job.ts';
 import type { Plan } from '../core/plan-shape.ts';
 import type { Config } from './config.ts';
 import type { CrewOf } from './crew-face.ts';
-import type { LogLine } from './log-line.ts';
+import type { LogLine } from './http/log-line.ts';
 
 /** All that the app is given: no module of it reaches for a clock, a file or the environment. */
 export type Doors = {

@@ -4,10 +4,10 @@ import { checkOf } from '../core/check.ts';
 import { planOf } from '../core/plan.ts';
 import { begin, resume, step } from '../flows/step.ts';
 import { appOf } from './app.ts';
+import { pageAssets } from './chat/page-assets.ts';
 import { type Config, LOCAL_CREW, readConfig } from './config.ts';
 import { openCrews } from './crews.ts';
-import { logLines } from './log-lines.ts';
-import { pageAssets } from './page-assets.ts';
+import { logLines } from './http/log-lines.ts';
 
 /** After this, whoever still waits for an answer is let go: a stop should not hang on a sleeping phone. */
 const LAST_ANSWERS_MS = 5000;

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { PROBLEM_TYPE, PROBLEMS, type ProblemName } from '../problem.ts';
+import { PROBLEM_TYPE, PROBLEMS, type ProblemName } from '../http/problem.ts';
 
 const names = Object.keys(PROBLEMS) as [ProblemName, ...ProblemName[]];
 

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { FieldError } from '../problem.ts';
+import type { FieldError } from '../http/problem.ts';
 import { type Described, describedBy, exampleOf, partsAt, wordsFor } from './described.ts';
 
 type Issue = z.core.$ZodIssue;

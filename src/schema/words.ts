@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { codePoints, TEXT_LIMIT_CODE_POINTS } from '../limits.ts';
+import { codePoints, TEXT_LIMIT_CODE_POINTS } from '../http/limits.ts';
 
 /** Control characters other than new line and tab: nobody types them, and a terminal or a log obeys them. */
 const CONTROL = /(?![\n\t])\p{Cc}/gu;

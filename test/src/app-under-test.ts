@@ -5,7 +5,7 @@ import { newtons } from '../../core/quantity.ts';
 import { appOf } from '../../src/app.ts';
 import { readConfig } from '../../src/config.ts';
 import type { CrewMessage } from '../../src/crew-face.ts';
-import type { LogLine } from '../../src/log-line.ts';
+import type { LogLine } from '../../src/http/log-line.ts';
 import { fakeCrews } from './fake-crew.ts';
 
 export type AppUnderTest = {

@@ -2,11 +2,11 @@ import { expect, expectTypeOf, test } from 'vitest';
 import type { z } from 'zod';
 import { checkOf } from '../../core/check.ts';
 import { planOf } from '../../core/plan.ts';
-import { cautionJson, type PlanJson, planJson } from '../../src/plan-json.ts';
 import { checkSchema } from '../../src/schema/check.ts';
 import { EXAMPLE_JOB } from '../../src/schema/example-job.ts';
 import { jobSchema } from '../../src/schema/job.ts';
 import { planSchema } from '../../src/schema/plan.ts';
+import { cautionJson, type PlanJson, planJson } from '../../src/schema/plan-json.ts';
 import sanity from '../fixtures/reference/sanity-jobs.json' with { type: 'json' };
 
 /** As JSON has it: no brands, nothing that can't be written to. */

@@ -1,7 +1,7 @@
 import { Validator } from '@seriousme/openapi-schema-validator';
 import { expect, test } from 'vitest';
-import { BODIES, type SchemaName } from '../../src/bodies.ts';
-import { openApi } from '../../src/openapi.ts';
+import { BODIES, type SchemaName } from '../../src/http/bodies.ts';
+import { openApi } from '../../src/openapi/openapi.ts';
 import { EXAMPLE_JOB } from '../../src/schema/example-job.ts';
 import { appUnderTest, KEYED, posted } from './app-under-test.ts';
 

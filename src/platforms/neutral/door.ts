@@ -1,8 +1,8 @@
 import type { Context } from 'hono';
 import type { CrewOf, Handled } from '../../crew-face.ts';
 import type { DoorEnv } from '../../doors.ts';
-import { jsonBody } from '../../json-body.ts';
-import { problem } from '../../problem.ts';
+import { jsonBody } from '../../http/json-body.ts';
+import { problem } from '../../http/problem.ts';
 import { messageSchema } from '../../schema/message.ts';
 import { crewMessage } from './message.ts';
 import { idOf } from './message-id.ts';

@@ -4,7 +4,7 @@ import { mm, newtons } from '../../../core/quantity.ts';
 import { drawingOf } from '../../../src/chat/browser/drawing.js';
 import { fixingLines } from '../../../src/chat/browser/figures.js';
 import { tapeIn } from '../../../src/chat/browser/tape.js';
-import type { PlanJson } from '../../../src/plan-json.ts';
+import type { PlanJson } from '../../../src/schema/plan-json.ts';
 
 type Wall = NonNullable<Parameters<typeof drawingOf>[0]['job']['wall']>;
 

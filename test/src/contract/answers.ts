@@ -43,7 +43,7 @@ export function answerContract(appWith: AppFactory): void {
       expect(headers.get('content-security-policy')).toContain("default-src 'none'");
       expect(headers.get('content-security-policy')).not.toContain('unsafe');
       expect(headers.get('x-content-type-options')).toBe('nosniff');
-      expect(headers.get('referrer-policy')).toBe('no-referrer');
+      expect(headers.get('referrer-policy')).toBe('same-origin');
       expect(headers.get('access-control-allow-origin')).toBeNull();
     }
   });

@@ -1,8 +1,8 @@
 import { Webhook } from 'standardwebhooks';
 import { expect, test } from 'vitest';
-import { hexOf, hmacSha256 } from '../../../src/digest.ts';
-import { heldKey } from '../../../src/keys.ts';
-import { isSignedBy } from '../../../src/webhook-signature.ts';
+import { hexOf, hmacSha256 } from '../../../src/who/digest.ts';
+import { heldKey } from '../../../src/who/keys.ts';
+import { isSignedBy } from '../../../src/who/webhook-signature.ts';
 import cases from '../../fixtures/reference/neutral-door-cases.json' with { type: 'json' };
 import { KEYED, posted } from '../app-under-test.ts';
 import type { AppFactory } from './messages.ts';

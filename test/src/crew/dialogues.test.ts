@@ -5,7 +5,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import { begin, resume, step } from '../../../flows/step.ts';
 import { type Crew, openCrew } from '../../../src/crew.ts';
 import { openNodeStore } from '../../../src/ledger/node-store.ts';
-import type { PlanJson } from '../../../src/plan-json.ts';
+import type { PlanJson } from '../../../src/schema/plan-json.ts';
 import { tempFolder } from '../ledger/temp-folder.ts';
 import { type Body, message } from './message.ts';
 

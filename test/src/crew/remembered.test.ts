@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { JobSoFar } from '../../../core/job.ts';
 import type { Entry } from '../../../flows/entry.ts';
 import type { CrewDefaults } from '../../../flows/step-shape.ts';
-import { rememberedAfter } from '../../../src/remembered.ts';
+import { rememberedAfter } from '../../../src/ledger/remembered.ts';
 
 const entry = (act: Entry['act'], value: JobSoFar | null, more: Partial<Entry> = {}): Entry => ({
   ...{ act, value, question: 'building.country', said: 'as said', by: 'u7', at: '2026-03-02T09:00:00Z' },

@@ -1,11 +1,11 @@
 import type { Context } from 'hono';
 import { getCookie, setCookie } from 'hono/cookie';
-import { LOCAL_CREW } from './config.ts';
-import type { DoorEnv, Doors } from './doors.ts';
+import { LOCAL_CREW } from '../config.ts';
+import type { DoorEnv, Doors } from '../doors.ts';
+import { BODY_LIMIT_BYTES, bodyWithin } from '../http/limits.ts';
+import { problem } from '../http/problem.ts';
 import { bearerOf } from './keys.ts';
-import { BODY_LIMIT_BYTES, bodyWithin } from './limits.ts';
 import { isOwnOrigin } from './local-only.ts';
-import { problem } from './problem.ts';
 import { COOKIE, COOKIE_AGE_S, cookieFor, crewOfCookie } from './session-cookie.ts';
 
 type Given = Pick<Doors, 'config' | 'now'>;

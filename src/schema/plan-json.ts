@@ -1,4 +1,4 @@
-import type { Caution, Plan } from '../core/plan-shape.ts';
+import type { Caution, Plan } from '../../core/plan-shape.ts';
 
 /** A caution on the wire: its basis are ids of the plan's own bibliography. */
 export type CautionJson = Omit<Caution, 'basis'> & { basis: string[] };

@@ -1,9 +1,9 @@
-import { checkRequestSchema, checkSchema } from './schema/check.ts';
-import { jobSchema } from './schema/job.ts';
-import { messageSchema } from './schema/message.ts';
-import { planSchema } from './schema/plan.ts';
-import { problemSchema } from './schema/problem.ts';
-import { answerSchema, loggedPlanSchema } from './schema/reply.ts';
+import { checkRequestSchema, checkSchema } from '../schema/check.ts';
+import { jobSchema } from '../schema/job.ts';
+import { messageSchema } from '../schema/message.ts';
+import { planSchema } from '../schema/plan.ts';
+import { problemSchema } from '../schema/problem.ts';
+import { answerSchema, loggedPlanSchema } from '../schema/reply.ts';
 
 /** The bodies that routes take and give, by their names in the description. */
 export const BODIES = {

@@ -1,5 +1,5 @@
-import type { SchemaName } from './bodies.ts';
-import type { ProblemName } from './problem.ts';
+import type { SchemaName } from '../http/bodies.ts';
+import type { ProblemName } from '../http/problem.ts';
 
 /** What a route takes and gives; the schemas are named here and kept in `src/schema`. */
 export type Operation = {

@@ -1,5 +1,5 @@
-import type { Entry } from '../flows/entry.ts';
-import type { CrewDefaults } from '../flows/step-shape.ts';
+import type { Entry } from '../../flows/entry.ts';
+import type { CrewDefaults } from '../../flows/step-shape.ts';
 
 type Remembered = keyof CrewDefaults;
 

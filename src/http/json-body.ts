@@ -1,9 +1,9 @@
 import type { Context } from 'hono';
 import type { z } from 'zod';
-import type { DoorEnv } from './doors.ts';
+import type { DoorEnv } from '../doors.ts';
+import { refusalOf, sentenceOf } from '../schema/refusal.ts';
 import { BODY_LIMIT_BYTES, bodyWithin } from './limits.ts';
 import { problem } from './problem.ts';
-import { refusalOf, sentenceOf } from './schema/refusal.ts';
 
 /** `application/json`, and no other character set than the one JSON has (RFC 8259). */
 const JSON_TYPE = /^application\/json\s*(;\s*charset\s*=\s*"?utf-8"?\s*)?$/i;

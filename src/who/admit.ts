@@ -1,11 +1,11 @@
 import type { Context, MiddlewareHandler } from 'hono';
 import { getCookie } from 'hono/cookie';
-import { LOCAL_CREW } from './config.ts';
-import type { Admitted, DoorEnv, Doors } from './doors.ts';
+import { LOCAL_CREW } from '../config.ts';
+import type { Admitted, DoorEnv, Doors } from '../doors.ts';
+import { bodyWithin, SIGNED_BODY_CEILING_BYTES } from '../http/limits.ts';
+import { problem } from '../http/problem.ts';
 import { bearerOf, bearerToken } from './keys.ts';
-import { bodyWithin, SIGNED_BODY_CEILING_BYTES } from './limits.ts';
 import { isOwnOrigin } from './local-only.ts';
-import { problem } from './problem.ts';
 import { COOKIE, crewOfCookie } from './session-cookie.ts';
 import { isSignedBy, signedHeaders } from './webhook-signature.ts';
 

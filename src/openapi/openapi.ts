@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { BODIES, type SchemaName } from './bodies.ts';
+import { BODIES, type SchemaName } from '../http/bodies.ts';
+import { PROBLEM_MEDIA_TYPE, PROBLEMS } from '../http/problem.ts';
+import { AS_TAKEN_IN } from '../schema/described.ts';
 import { OPERATIONS, type Operation } from './operations.ts';
-import { PROBLEM_MEDIA_TYPE, PROBLEMS } from './problem.ts';
-import { AS_TAKEN_IN } from './schema/described.ts';
 
 const SECURITY_SCHEMES = {
   bearer: { type: 'http', scheme: 'bearer', description: 'A key of one crew.' },

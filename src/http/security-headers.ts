@@ -17,7 +17,8 @@ const HEADERS = {
   'cross-origin-opener-policy': 'same-origin',
   'cross-origin-resource-policy': 'same-origin',
   'permissions-policy': 'camera=(), geolocation=(), microphone=()',
-  'referrer-policy': 'no-referrer',
+  // Not no-referrer: a browser then gives the Origin of our own form as null, and it would be refused.
+  'referrer-policy': 'same-origin',
   'x-content-type-options': 'nosniff',
   'x-frame-options': 'DENY',
 } as const;

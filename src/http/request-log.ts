@@ -1,6 +1,6 @@
 import type { MiddlewareHandler } from 'hono';
 import { routePath } from 'hono/route';
-import type { DoorEnv } from './doors.ts';
+import type { DoorEnv } from '../doors.ts';
 import type { LogLine } from './log-line.ts';
 import { PROBLEM_MEDIA_TYPE } from './problem.ts';
 
