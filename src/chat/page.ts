@@ -31,7 +31,7 @@ export function chatPage() {
       <div>
         <label class="hidden" for="words">Your message</label>
         <textarea id="words" rows="1" placeholder="Type here" maxlength="2000" enterkeyhint="send" autocomplete="off" required></textarea>
-        <button class="main">Send</button>
+        <button class="main" id="send" disabled>Send</button>
       </div>
     </form>
   </body>

@@ -6,6 +6,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import reference from '../fixtures/reference/dialogues.json' with { type: 'json' };
 import { freePort, type Running, startServer } from '../src/crew/running-server.ts';
+import { started } from '../src/started.ts';
 import { launched } from './launched.ts';
 import { answered, axeFindings, tapped, tapTargets, typed } from './page.ts';
 
@@ -38,6 +39,7 @@ async function opened(viewport: typeof DESK, colorScheme: 'light' | 'dark', hasT
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
   await page.goto(server.url);
+  await page.locator('#send:enabled').waitFor();
   return { context, page, complaints };
 }
 
@@ -209,4 +211,52 @@ test('markup in a message stays words, in it and in what is said back', async ()
   expect(await page.locator('#log img, #log script').count()).toBe(0);
   expect(complaints).toEqual([]);
   await context.close();
+}, 60_000);
+
+test('a job that stops shows why and what would clear it, and no mark', async () => {
+  const stops = reference.dialogues.find(({ id }) => id === 'old-sheet-stops');
+  const said: Record<string, string> = { ...stops?.answers };
+  const { context, page, complaints } = await opened(NARROW, 'light');
+  await page.locator('#words').focus();
+  let heard = await answered(page, () => typed(page, stops?.open ?? ''));
+  for (let turn = 0; heard.plan === null && heard.awaiting !== null && turn < 40; turn += 1) {
+    const words = said[heard.awaiting] ?? "don't know";
+    heard = await answered(page, () => typed(page, words));
+  }
+  const card = page.getByRole('article', { name: 'Plan: Stop' }).first();
+  await card.waitFor();
+  await shot(page, 'stop');
+  expect(await card.getByRole('heading', { name: 'What would clear it' }).count()).toBe(1);
+  expect(await card.locator('svg, table').count()).toBe(0);
+  expect(await axeFindings(page, axe)).toEqual([]);
+  expect(complaints).toEqual([]);
+  await context.close();
+}, 60_000);
+
+test('with keys set the page asks for one once, says when it is wrong, and then keeps it', async () => {
+  const port = await freePort();
+  const env = { PORT: String(port), WALLHAND_DATA: mkdtempSync(join(data, 'keyed-')) };
+  const keys = { WALLHAND_KEYS: 'harbour:a-key-of-the-tests', WALLHAND_SECRET: 'a secret of the tests' };
+  const keyed = started('src/server.ts', { ...env, ...keys });
+  await keyed.wrote(/chat page/);
+  const context = await browser.newContext({ viewport: NARROW, colorScheme: 'dark' });
+  const page = await context.newPage();
+  await page.goto(`http://127.0.0.1:${port}`);
+  expect(await axeFindings(page, axe)).toEqual([]);
+  await page.keyboard.type('a wrong key');
+  await page.keyboard.press('Enter');
+  await page.getByRole('alert').waitFor();
+  await shot(page, 'asks-for-a-key');
+  expect(await axeFindings(page, axe)).toEqual([]);
+  await page.getByLabel('key').fill('a-key-of-the-tests');
+  await page.keyboard.press('Enter');
+  await page.locator('#send:enabled').waitFor();
+  await page.locator('#words').fill('a 24 kg mirror');
+  const heard = await answered(page, () => page.keyboard.press('Enter'));
+  expect(heard.turn).toBe(1);
+  await page.reload();
+  expect(await page.locator('#words').count()).toBe(1);
+  await context.close();
+  keyed.child.kill('SIGTERM');
+  await keyed.ended;
 }, 60_000);

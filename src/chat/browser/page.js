@@ -60,6 +60,8 @@ found('anew', HTMLButtonElement).addEventListener('click', () => {
   keep(transcript);
   location.reload();
 });
+// Until now a press on Send would have loaded the page anew, and lost the words.
+found('send', HTMLButtonElement).disabled = false;
 addEventListener('online', sending.now);
 document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && sending.now());
 
