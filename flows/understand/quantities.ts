@@ -1,13 +1,13 @@
 import type { Listening } from '../reading.ts';
-import { type Found, nothing } from './found.ts';
-import { readHanging } from './hanging.ts';
-import type { Heard } from './heard.ts';
-import { readLengthFor } from './length-answer.ts';
-import { LENGTH_QUESTIONS, type LengthQuestion } from './length-value.ts';
-import { readMass } from './mass-answer.ts';
-import { type Outline, outlineOf } from './outline.ts';
-import { readSize } from './size.ts';
-import type { Token } from './token.ts';
+import { readHanging } from './hangers/hanging.ts';
+import { readLengthFor } from './lengths/length-answer.ts';
+import { LENGTH_QUESTIONS, type LengthQuestion } from './lengths/length-value.ts';
+import { readMass } from './piece/mass-answer.ts';
+import { readSize } from './piece/size.ts';
+import { type Found, nothing } from './words/found.ts';
+import type { Heard } from './words/heard.ts';
+import { type Outline, outlineOf } from './words/outline.ts';
+import type { Token } from './words/token.ts';
 
 /** A reader of tokens, made a reader of outlines. */
 const lifted =

@@ -1,25 +1,25 @@
 import type { Listening } from '../reading.ts';
-import { readAccessories } from './accessory.ts';
-import { readAcross } from './across.ts';
-import { readBelow } from './below.ts';
-import { readBoard } from './board.ts';
-import { readBuilding } from './building.ts';
-import { readCrew } from './crew.ts';
-import { readDatum } from './datum.ts';
-import { readDepth } from './depth.ts';
-import { readFinish } from './finish.ts';
-import { type Found, nothing, type Reader } from './found.ts';
-import { readGlass } from './glass.ts';
-import { readHazards } from './hazards.ts';
-import type { Outline } from './outline.ts';
-import { readPieceKind } from './piece-kind.ts';
-import { readProof } from './proof.ts';
+import { readBuilding } from './building/building.ts';
+import { readCrew } from './building/crew.ts';
+import { readHazards } from './building/hazards.ts';
+import { readDepth } from './piece/depth.ts';
+import { readGlass } from './piece/glass.ts';
+import { readPieceKind } from './piece/piece-kind.ts';
+import { readProof } from './piece/proof.ts';
+import { readAcross } from './place/across.ts';
+import { readBelow } from './place/below.ts';
+import { readDatum } from './place/datum.ts';
+import { readUp } from './place/up.ts';
 import { askedLength, hanging, mass, size } from './quantities.ts';
-import { readStuds } from './studs.ts';
-import { readUp } from './up.ts';
-import { readWall } from './wall.ts';
-import { readWallPair, readWallSize } from './wall-size.ts';
-import { readWallState } from './wall-state.ts';
+import { readAccessories } from './wall/accessory.ts';
+import { readBoard } from './wall/board.ts';
+import { readFinish } from './wall/finish.ts';
+import { readStuds } from './wall/studs.ts';
+import { readWall } from './wall/wall.ts';
+import { readWallPair, readWallSize } from './wall/wall-size.ts';
+import { readWallState } from './wall/wall-state.ts';
+import { type Found, nothing, type Reader } from './words/found.ts';
+import type { Outline } from './words/outline.ts';
 
 /** Runs readers one after another; each sees only what the ones before it left. */
 function inTurn(outline: Outline, listening: Listening, readers: readonly Reader[]): Found {

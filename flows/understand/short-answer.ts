@@ -1,11 +1,11 @@
 import type { Intent, Listening, Reading } from '../reading.ts';
-import { saysNotKnown } from './dont-know.ts';
-import { answersHazards } from './hazards-answer.ts';
-import { NOT_UNDERSTOOD } from './not-understood.ts';
-import type { Outline } from './outline.ts';
+import { answersHazards } from './building/hazards-answer.ts';
 import { readAll } from './readers.ts';
-import { isNo, isNoneOfThese, isPlainNo, isYes } from './yes-no.ts';
-import { yesNoAnswer } from './yes-no-question.ts';
+import { saysNotKnown } from './steering/dont-know.ts';
+import { NOT_UNDERSTOOD } from './steering/not-understood.ts';
+import { isNo, isNoneOfThese, isPlainNo, isYes } from './steering/yes-no.ts';
+import { yesNoAnswer } from './steering/yes-no-question.ts';
+import type { Outline } from './words/outline.ts';
 
 /** Questions where a "no" says that a danger is not there. */
 const CLEARS_A_DANGER: ReadonlySet<string> = new Set([

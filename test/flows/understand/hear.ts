@@ -1,13 +1,13 @@
 import type { JobSoFar } from '../../../core/job.ts';
 import type { QuestionName } from '../../../flows/question.ts';
 import type { DisplayUnit, Listening } from '../../../flows/reading.ts';
-import { readHanging } from '../../../flows/understand/hanging.ts';
-import type { Heard } from '../../../flows/understand/heard.ts';
-import { readLengthFor } from '../../../flows/understand/length-answer.ts';
-import { LENGTH_QUESTIONS } from '../../../flows/understand/length-value.ts';
-import { readMass } from '../../../flows/understand/mass-answer.ts';
-import { readSize } from '../../../flows/understand/size.ts';
-import { type Token, tokens } from '../../../flows/understand/token.ts';
+import { readHanging } from '../../../flows/understand/hangers/hanging.ts';
+import { readLengthFor } from '../../../flows/understand/lengths/length-answer.ts';
+import { LENGTH_QUESTIONS } from '../../../flows/understand/lengths/length-value.ts';
+import { readMass } from '../../../flows/understand/piece/mass-answer.ts';
+import { readSize } from '../../../flows/understand/piece/size.ts';
+import type { Heard } from '../../../flows/understand/words/heard.ts';
+import { type Token, tokens } from '../../../flows/understand/words/token.ts';
 
 export type Said = { unit?: DisplayUnit; known?: JobSoFar; lastAnswered?: QuestionName };
 

@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { QuestionName } from '../../../flows/question.ts';
 import type { DisplayUnit } from '../../../flows/reading.ts';
-import { corrected } from '../../../flows/understand/correction.ts';
-import { LENGTH_QUESTIONS } from '../../../flows/understand/length-value.ts';
-import { saidBetween, tokens } from '../../../flows/understand/token.ts';
+import { LENGTH_QUESTIONS } from '../../../flows/understand/lengths/length-value.ts';
+import { corrected } from '../../../flows/understand/words/correction.ts';
+import { saidBetween, tokens } from '../../../flows/understand/words/token.ts';
 import { flat, hear } from './hear.ts';
 
 const QUESTIONS: QuestionName[] = ['piece.massKg', 'piece.size', 'piece.hanging', ...LENGTH_QUESTIONS];

@@ -1,0 +1,113 @@
+import type { Building } from '../../../core/job.ts';
+import type { Fact, Listening } from '../../reading.ts';
+import { type Found, fact, nothing } from '../words/found.ts';
+import type { Outline } from '../words/outline.ts';
+import { countryIn } from './country.ts';
+import { yearIn } from './year.ts';
+
+type Tenure = Exclude<Building['tenure'], 'unknown' | undefined>;
+type Kind = Exclude<Building['kind'], 'unknown' | undefined>;
+
+const TENURE: [Tenure, RegExp][] = [
+  [
+    'client',
+    /\b(?:clients?|customers?)(?: ?s)?\b(?! (?:wants?|said|never|says|did|has|told|likes|would|is|asked))|\b(?:for|its) (?:a |the |my )?(?:clients?|customers?)\b|\bworking for\b|\bsomeone elses\b|\b(?:the )?owners? (?:wants|asked|is having)\b/,
+  ],
+  [
+    'tenant',
+    /\b(?:i|we|im|were) ?(?:are |am |just |only )?(?:rent|renting|tenants?|lease|leasing|let)\b|\brent(?:ed|al|er|ers|ing)\b|\btenants?\b|\btenancy\b|\blandlords?\b|\bcouncil (?:house|flat)\b|\bhousing association\b|\bleased?\b/,
+  ],
+  [
+    'owner',
+    /\b(?:i|we) (?:own|bought|live in my own)\b|\b(?:own|owned) (?:it|the place|my own|by me|by us|our own|house|home)\b|\bowners?(?: occupied| occupier)?\b|\bmortgage\b|\bhomeowner\b|\bfreehold\b/,
+  ],
+];
+const TENURE_ALONE: [Tenure, RegExp][] = [
+  ['client', /\bcustomer\b|\bclient\b|\bnot mine\b|\bjob\b|\ba job\b/],
+  ['tenant', /\brent\b|\blet\b/],
+  [
+    'owner',
+    /\bmine\b|\bours\b|\b(?:my|our) (?:own )?(?:house|home|place|flat|apartment|wall)\b|\bown\b|\bown it\b|\bmy place\b|\bparents?\b|\bfamily\b/,
+  ],
+];
+
+const KINDS: [Kind, RegExp][] = [
+  [
+    'flat',
+    /\b(?:flats?|apartments?|units?(?= (?:in|block|building))|condos?|condominium|tower block|high ?rise|maisonette|studio apartment|block of (?:flats|units)|penthouse|bedsit)\b/,
+  ],
+  [
+    'public',
+    /\b(?:public|shops?|offices?|restaurants?|pubs?|cafes?|café|hotels?|schools?|church|hall(?= for)|hospitals?|clinic|gallery|museum|library|foyer|lobby|reception|commercial|school|gym|salon|surgery|community (?:hall|centre)|town hall|bar)\b/,
+  ],
+  [
+    'house',
+    /\b(?:house|houses|cottage|bungalow|villa|terrace|terraced|semi|townhouse|town house|detached|farmhouse|duplex|homestead|cabin|barn)\b/,
+  ],
+];
+const KIND_ALONE: [Kind, RegExp][] = [
+  ['flat', /\bunit\b|\bflat\b/],
+  ['house', /\bhome\b|\bhouse\b/],
+];
+
+const first = <V>(forms: readonly [V, RegExp][], text: string): V | undefined =>
+  forms.find(([, words]) => words.test(text))?.[0];
+
+/** Where the job is, how old, whose, and what sort of building. */
+export function readBuilding(outline: Outline, listening: Listening): Found {
+  const { words, said } = outline;
+  const { awaiting } = listening;
+  const found: Fact[] = [];
+  const country = countryIn(words, awaiting === 'building.country');
+  if (country !== null) found.push(fact('building.country', { building: { country } }, said));
+  const rewired = /\bre ?-? ?wir(?:ed|ing)\b/.test(words) || awaiting === 'building.rewiredYear';
+  const year = yearIn(words, awaiting === 'building.yearBuilt' || rewired);
+  if (year !== null && rewired) {
+    found.push(fact('building.rewiredYear', { building: { rewiredYear: year.year } }, said, year.inferred));
+  } else if (year !== null && awaiting !== 'place.up') {
+    found.push(fact('building.yearBuilt', { building: { yearBuilt: year.year } }, said, year.inferred));
+  }
+  const tenure =
+    first(TENURE, words) ?? (awaiting === 'building.tenure' ? first(TENURE_ALONE, words) : undefined);
+  if (tenure !== undefined && !/\b(?:not|isnt|dont)\b[^,.]{0,12}\b(?:rent|own|mine)/.test(words)) {
+    found.push(fact('building.tenure', { building: { tenure } }, said));
+  } else if (awaiting === 'building.tenure' && /\b(?:dont|not) own\b|\bnot mine\b/.test(words)) {
+    // Not owned may be rented or a client's: asked.
+  } else if (awaiting === 'building.tenure' && /\b(?:dont|not) rent/.test(words)) {
+    found.push(fact('building.tenure', { building: { tenure: 'owner' } }, said, true));
+  }
+  const kind = first(KINDS, words) ?? (awaiting === 'building.kind' ? first(KIND_ALONE, words) : undefined);
+  if (kind !== undefined && (awaiting === 'building.kind' || saidOfBuilding(kind, words))) {
+    found.push(fact('building.kind', { building: { kind } }, said, awaiting !== 'building.kind'));
+  }
+  return { ...nothing(outline), facts: [...found, ...permission(outline, listening)] };
+}
+
+/** Not every "flat" or "bar" is a building: it must be said of the place. */
+function saidOfBuilding(kind: Kind, words: string): boolean {
+  if (kind === 'flat')
+    return /\b(?:in|my|our|the|a|this|council|rented|new|old|her|his) (?:\w+ )?(?:flat|apartment|condo|penthouse|maisonette|bedsit)\b(?! (?:cord|wire|sheet|wall|bar|head))|\bblock of (?:flats|units)\b/.test(
+      words,
+    );
+  if (kind === 'public')
+    return /\b(?:in|for|at) (?:a|an|the|our|my|their)? ?(?:\w+ )?(?:shop|office|restaurant|pub|cafe|hotel|school|church|hospital|clinic|gallery|museum|library|gym|salon)\b/.test(
+      words,
+    );
+  return (
+    /\b(?:\d{4}s?|old|new|my|our|terraced|detached|semi detached) (?:\w+ )?(?:house|cottage|bungalow|villa|terrace|semi|townhouse)\b/.test(
+      words,
+    ) && !/\bbrick house\b/.test(words)
+  );
+}
+
+function permission({ words, said }: Outline, { awaiting }: Listening): Fact[] {
+  const granted =
+    /\b(?:landlord|owner|agent|they|he|she|client|strata|manager|we|i)(?:s|ve| has| have)? (?:has |have |got |)?(?:says?|said|given|gave|agreed|approved|allow(?:s|ed)?|is (?:ok|fine|happy)|are (?:ok|fine|happy)|ok(?:ay)?ed)\b(?! no)|\b(?:got|have|has|with|in) (?:the |their |written )?(?:permission|consent|approval|writing)\b|\b(?:permission|consent) (?:given|granted|ok)\b/;
+  const refused =
+    /\b(?:no|not got|without|dont have|havent got|refused|wont give|not (?:yet )?(?:asked|got)) (?:any |the |their )?(?:permission|consent)\b|\blandlord (?:said no|says no|wont|refused|doesnt)\b|\bnot allowed\b/;
+  if (refused.test(words)) return [fact('building.consent', { building: { consent: false } }, said)];
+  const wants = awaiting === 'building.consent' || /\b(?:permission|consent|landlord)\b/.test(words);
+  return wants && granted.test(words)
+    ? [fact('building.consent', { building: { consent: true } }, said)]
+    : [];
+}

@@ -1,0 +1,157 @@
+import type { Hanging } from '../../../core/job.ts';
+import type { Found } from '../lengths/length.ts';
+import { subjectBefore } from '../lengths/subject.ts';
+import { isWord, type Token } from '../words/token.ts';
+import { type Sided, sided } from './hanging-side.ts';
+
+export type Role =
+  | 'in'
+  | 'from-left'
+  | 'from-right'
+  | 'down'
+  | 'rise'
+  | 'peak'
+  | 'length'
+  | 'apart'
+  | 'seat'
+  | 'stand-off'
+  | null;
+
+/** A length with what it measures and on which side. */
+export type Placed = Sided<Found & { role: Role }>;
+
+const ELSEWHERE = new Set(
+  'ceiling floor corner wall mantel mantle mantelpiece door window socket switch skirting sofa couch'.split(
+    ' ',
+  ),
+);
+const SKIP = new Set(
+  'the a it its each either both top very frame of edge edges left right outer outside'.split(' '),
+);
+
+/** A small bare figure beside a large one counts hangers; our choice. */
+const MOST_COUNTED = 8;
+
+/** What each length of an answer about hangers measures, and on which side. */
+export function placed(all: readonly Token[], lengths: readonly Found[], by: Hanging['by'] | null): Placed[] {
+  const roles = lengths.map((each) => roleOf(all, each, by));
+  for (let at = lengths.length - 2; at >= 0; at -= 1) {
+    if (roles[at] !== null) continue;
+    const [here, next] = [lengths[at], lengths[at + 1]];
+    if (here && next) roles[at] = inherited(all, here, next, roles[at + 1] ?? null, roles.slice(0, at));
+  }
+  return sided(
+    all,
+    lengths.map((each, at) => ({ ...each, role: roles[at] ?? null })),
+  );
+}
+
+function roleOf(all: readonly Token[], found: Found, by: Hanging['by'] | null): Role {
+  const next = all[found.to];
+  const before = all.slice(Math.max(0, found.from - 4), found.from).map((each) => each.text);
+  const near = before.slice(-2).join(' ');
+  if (
+    before.join(' ').endsWith('to screw') ||
+    /\bto screw( is| =| of)?$/.test(before.join(' ')) ||
+    seatAfter(all, found)
+  )
+    return 'seat';
+  if (/\b(stand ?off)( is| =| of)?$/.test(before.join(' '))) return 'stand-off';
+  const tight = before.some((word) =>
+    /^(pull|pulls|pulled|comes|come|goes|go|rise|rises|up|lifts|tight|peak|peaks|slack|apex)$/.test(word),
+  );
+  if (isWord(next, 'apart', 'between', 'centres', 'centers')) return 'apart';
+  const where = target(all, found.to);
+  if (where === 'elsewhere') return null;
+  const down =
+    isWord(next, 'down', 'dwn', 'drop') || where === 'top' || /\b(down|drop)( of| by| is| =| :)?$/.test(near);
+  if (by === 'cord' && tight && isWord(next, 'in') && isMiddle(all, found.to + 1)) return 'rise';
+  if (by === 'cord' && tight)
+    return where === 'top' ? 'peak' : isWord(next, 'in', 'down', 'long') ? plain(next, where, down) : 'rise';
+  if (by === 'cord' && (isWord(next, 'above', 'up', 'rise') || where === 'rings')) return 'rise';
+  if (isWord(next, 'long') || (by === 'batten' && isWord(next, 'wide', 'across'))) return 'length';
+  if (
+    /^(length|long|lenght)( is| =| of)?$/.test(before.at(-1) ?? '') ||
+    /\b(length|long) (is|=|of|:)$/.test(near)
+  )
+    return 'length';
+  if (where === null && !down && /\binset( by| of)?$/.test(near)) return 'in';
+  return plain(next, where, down);
+}
+
+function plain(next: Token | undefined, where: Target, down: boolean): Role {
+  if (down) return 'down';
+  if (where === 'left') return 'from-left';
+  if (where === 'right') return 'from-right';
+  if (isWord(next, 'in', 'inset', 'inside', 'inward', 'inwards', 'inboard', 'inn') || where === 'side')
+    return 'in';
+  return null;
+}
+
+/** "up 80 in the middle": that "in" is not inward. */
+function isMiddle(all: readonly Token[], at: number): boolean {
+  const word = isWord(all[at], 'the') ? all[at + 1] : all[at];
+  return isWord(word, 'middle', 'centre', 'center', 'total');
+}
+
+function seatAfter(all: readonly Token[], found: Found): boolean {
+  return (
+    isWord(all[found.to], 'seat') && isWord(all[found.to + 1], 'to') && isWord(all[found.to + 2], 'screw')
+  );
+}
+
+type Target = 'top' | 'left' | 'right' | 'side' | 'rings' | 'elsewhere' | null;
+
+/** Where a figure is measured from: "in from each side", "below the top edge", "down from the ceiling". */
+function target(all: readonly Token[], from: number): Target {
+  let at = from;
+  while (isWord(all[at], 'in', 'inside', 'inward', 'inwards', 'down', 'up') && at < from + 2) at += 1;
+  const tie = all[at];
+  const each = isWord(tie, 'each', 'either', 'both') ? at : null;
+  if (each === null && !isWord(tie, 'from', 'off', 'below', 'under', 'beneath', 'above', 'on', 'to'))
+    return null;
+  let side: Target = null;
+  for (let next = each ?? at + 1; next < Math.min(all.length, at + 6); next += 1) {
+    const word = all[next]?.text ?? '';
+    if (ELSEWHERE.has(word)) return 'elsewhere';
+    if (/^(tops?|head|up)$/.test(word) && !isWord(tie, 'on')) return side ?? 'top';
+    if (/^(rings?|eyes?|hangers?|fixings?|straps?)$/.test(word)) return 'rings';
+    if (/^(sides?|edges?|ends?|each|either|both)$/.test(word)) side ??= 'side';
+    else if ((word === 'left' || word === 'right') && !isWord(tie, 'on')) side = word;
+    else if (!SKIP.has(word)) return side;
+  }
+  return side;
+}
+
+/** A figure without a word of its own, joined to one that has: "100, 450 and 800 from the left". */
+function inherited(
+  all: readonly Token[],
+  here: Found,
+  next: Found,
+  role: Role,
+  earlier: readonly Role[],
+): Role {
+  const joint = all.slice(here.to, next.from);
+  if (joint.length > 2 || !joint.every((each) => /^(,|and|\/|-|x|by)$/.test(each.text))) return null;
+  // "2, 95 in": the two are rings.
+  if (here.unitSaid === null && here.valueMm <= MOST_COUNTED && next.valueMm > 2 * MOST_COUNTED) return null;
+  if (role === 'in' || role === 'from-left' || role === 'from-right') return role;
+  if (role !== 'down') return null;
+  const acrossSaid = earlier.some((each) => each === 'in' || each === 'from-left' || each === 'from-right');
+  return acrossSaid ? 'down' : 'in';
+}
+
+/** Lengths that belong to the wall, a place or the size are not the hangers'. */
+export function isOfHangers(all: readonly Token[], found: Placed, open: boolean): boolean {
+  if (found.role === null) return false;
+  const subject = subjectBefore(all, found);
+  if (subject === 'hanger') return true;
+  const plain = isWord(all[found.to], 'in', 'down');
+  return (
+    open &&
+    (subject !== 'place' || plain) &&
+    subject !== 'wall' &&
+    subject !== 'ceiling' &&
+    subject !== 'datum'
+  );
+}

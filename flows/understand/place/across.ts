@@ -1,0 +1,152 @@
+import type { Across, JobSoFar } from '../../../core/job.ts';
+import { difference, type Millimetres } from '../../../core/quantity.ts';
+import type { Listening } from '../../reading.ts';
+import { asks, type Found, fact, facts, nothing, refused, settled } from '../words/found.ts';
+import { lengthOf, type Outline, without } from '../words/outline.ts';
+import { acrossInWords } from './across-words.ts';
+
+const OF = '(?: (?:edge|side|line|of|it|its|the|frame|mirror|picture|painting|piece|canvas|panel|hand|one))*';
+const REF = `(left|right|centre|middle|cl|centreline)${OF}`;
+const JOIN =
+  '(?: (?:at|is|to|be|goes|go|sits|=|:|,|about|around|roughly|should|set|offset|x|starts|exactly|comes))*';
+const END =
+  '(?:in )?(?:from|off|of|to)(?: (?:the|my|our|wall|walls))* (left|right)(?: (?:hand|corner|end|wall|side|edge|of|the))*';
+const FULL = new RegExp(`\\b${REF}${JOIN} <(\\d+)>(?: (?:over|along|across|in|away))* ${END}`);
+const NO_REF = new RegExp(`<(\\d+)>(?: (?:over|along|across|in|away))* ${END}`);
+const TO_EDGE = new RegExp(
+  `<(\\d+)>(?: (?:over|along|across|in|away))* ${END} to (?:the |its )*(?:(left|right|centre|middle)|edge|side)\\b(?: (?:edge|side|of|the|frame|it))*`,
+);
+const NO_REF_TURNED =
+  /\bfrom (?:the )?(left|right)(?: (?:hand|corner|end|wall|side|edge|,|its|is|about))* <(\d+)>/;
+const AT_X = new RegExp(`\\b${REF}${JOIN} x ?=? ?<(\\d+)>`);
+const REF_ONLY = new RegExp(`\\b(left|right) (?:edge|side)${OF}${JOIN} <(\\d+)>`);
+const CENTRE_AT = new RegExp(`\\b(?:centre|middle|cl|centreline)${OF}${JOIN} <(\\d+)>`);
+const BETWEEN = /\bbetween <(\d+)> (?:and|to|-) <(\d+)>|\bfrom <(\d+)> to <(\d+)>/;
+const OTHER_THING =
+  /<\d+>(?: \w+){0,2} (?:from|off|of|to|past) (?:the )?(?:door|window|frame|architrave|opening|switch|socket|chimney|fireplace|tv|radiator|stairs|picture|mirror|shelf|cupboard)\b/;
+
+const EXPECTED = {
+  expected: 'a place along the wall',
+  example: 'centred, or left edge 450 from the left end',
+};
+
+/** Where along the wall it goes, measured from one of its ends. */
+export function readAcross(outline: Outline, listening: Listening): Found {
+  return measured(outline, listening) ?? acrossInWords(outline, listening) ?? nothing(outline);
+}
+
+function measured(outline: Outline, listening: Listening): Found | null {
+  const { text } = outline;
+  const asked = listening.awaiting === 'place.across';
+  if (asked && OTHER_THING.test(text)) {
+    return asks(outline, {
+      question: 'place.across',
+      text: 'I measure from the ends of the wall. How far is the left edge of the piece from the left end of the wall?',
+      readings: [],
+    });
+  }
+  const between = asked ? BETWEEN.exec(text) : null;
+  if (between !== null) return betweenOf(outline, between);
+  const full = FULL.exec(text);
+  if (full !== null && !/\b(?:ring|rings|hook|socket|switch|stud)\b/.test(full[0])) {
+    return placed(outline, full, full[1], full[2], full[3], listening);
+  }
+  const atX = AT_X.exec(text);
+  if (atX !== null) return placed(outline, atX, atX[1], atX[2], 'left', listening);
+  if (!asked) return null;
+  const edged = TO_EDGE.exec(text);
+  if (edged !== null) return placed(outline, edged, edged[3] ?? edged[2], edged[1], edged[2], listening);
+  const starts = /\b(?:starts?|starting|begins?)\b/.test(text) ? NO_REF.exec(text) : null;
+  if (starts?.[2] === 'left') return placed(outline, starts, 'left', starts[1], 'left', listening);
+  const bare = NO_REF.exec(text);
+  const turned = bare === null ? NO_REF_TURNED.exec(text) : null;
+  if (bare !== null) return whichEdge(outline, bare, bare[1], bare[2], listening);
+  if (turned !== null) return whichEdge(outline, turned, turned[2], turned[1], listening);
+  const edge = REF_ONLY.exec(text);
+  if (edge !== null) return placed(outline, edge, edge[1], edge[2], edge[1], listening);
+  const centre = CENTRE_AT.exec(text);
+  if (centre !== null) return placed(outline, centre, 'centre', centre[1], 'left', listening);
+  if (/\bcentred\b|\bcentre it\b/.test(text)) return null;
+  const only = /^[^<]*<(\d+)>[^<]*$/.exec(text);
+  return only === null ? null : whichEdge(outline, only, only[1], 'left', listening);
+}
+
+function betweenOf(outline: Outline, match: RegExpExecArray): Found | null {
+  const from = lengthOf(outline, match[1] ?? match[3], 'place.across');
+  const to = lengthOf(outline, match[2] ?? match[4], 'place.across');
+  if (from?.readings.length !== 1 || to?.readings.length !== 1 || from.negative || to.negative) return null;
+  const across: Across = { by: 'between', fromMm: from.valueMm, toMm: to.valueMm };
+  return facts(without(outline, match), fact('place.across', { place: { across } }, outline.said));
+}
+
+function placed(
+  outline: Outline,
+  match: RegExpExecArray,
+  ref: string | undefined,
+  n: string | undefined,
+  end: string | undefined,
+  listening: Listening,
+): Found | null {
+  const length = lengthOf(outline, n, 'place.across');
+  if (length === null) return null;
+  const rest = without(outline, match);
+  const width = listening.known.wall?.widthMm;
+  const wrongEnd =
+    (ref === 'left' && end === 'right') ||
+    (ref !== 'right' && ref !== 'left' && end === 'right') ||
+    (ref === 'right' && end === 'left');
+  if (wrongEnd && width === undefined) {
+    const near = ref === 'right' ? 'right' : 'left';
+    return refused(rest, {
+      question: 'place.across',
+      because: `I need that from the ${near} end, since the wall's width is not known yet`,
+      example: `${ref === 'left' || ref === 'right' ? `${ref} edge` : 'centre'} 450 from the ${near} end`,
+    });
+  }
+  return settled(
+    rest,
+    'place.across',
+    length,
+    (far) => acrossValue(ref, wrongEnd && width !== undefined ? difference(width, far) : far),
+    EXPECTED,
+  );
+}
+
+function acrossValue(ref: string | undefined, far: Millimetres): JobSoFar {
+  const by = ref === 'left' ? 'left-edge' : ref === 'right' ? 'right-edge' : 'centre-at';
+  return { place: { across: { by, mm: far } } };
+}
+
+function whichEdge(
+  outline: Outline,
+  match: RegExpExecArray,
+  n: string | undefined,
+  end: string | undefined,
+  listening: Listening,
+): Found | null {
+  const length = lengthOf(outline, n, 'place.across');
+  const rest = without(outline, match);
+  if (length === null) return null;
+  if (length.readings.length !== 1 || length.negative) {
+    return settled(rest, 'place.across', length, (far) => acrossValue('left', far), EXPECTED);
+  }
+  const width = listening.known.wall?.widthMm;
+  const edge = end === 'right' ? 'right' : 'left';
+  const centre =
+    edge === 'right' ? (width === undefined ? null : difference(width, length.valueMm)) : length.valueMm;
+  const said = outline.said;
+  return asks(rest, {
+    question: 'place.across',
+    text: `${length.text} from the ${edge} end: is that the ${edge} edge of the piece, or its centre?`,
+    readings: [
+      {
+        label: `${edge} edge at ${length.text} from the ${edge}`,
+        fact: fact('place.across', acrossValue(edge, length.valueMm), said),
+      },
+      {
+        label: `centre at ${length.text} from the ${edge}`,
+        ...(centre === null ? {} : { fact: fact('place.across', acrossValue('centre', centre), said) }),
+      },
+    ],
+  });
+}

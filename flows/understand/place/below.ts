@@ -1,0 +1,64 @@
+import type { Below } from '../../../core/job.ts';
+import type { Listening } from '../../reading.ts';
+import { type Found, fact, facts, nothing } from '../words/found.ts';
+import type { Outline } from '../words/outline.ts';
+
+const THINGS: [Below, string][] = [
+  ['cot', 'cots?|cribs?|baby bed|bassinet|nursery bed|changing table'],
+  ['bed', 'beds?|headboard|bunks?|bunk bed|daybed|mattress|pillows?'],
+  [
+    'sofa',
+    'sofas?|couch(?:es)?|settee|lounge|armchairs?|chairs?|seat(?:s|ing)?|recliner|chesterfield|bench seat|window seat|dining table|sofa bed',
+  ],
+  ['basin', 'basins?|sinks?|vanity|vanity unit|wash ?basin|wash ?hand basin|bath ?tubs?|baths?|taps?'],
+  [
+    'walkway',
+    'walkway|corridor|hall(?:way)?|passage(?:way)?|people walk(?:ing)?|thoroughfare|door(?:way)?|staircase|stairs|landing|walk past|foot traffic|path',
+  ],
+];
+
+const UNUSED =
+  /\b(?:never|not|isnt|no longer|aint|hardly|dont|doesnt|unused|disused|blocked|bricked|boarded|capped|sealed|decorative|ornamental|dummy|fake|closed|out of use|not in use|empty|dead)\b/;
+const FIRE =
+  /\b(?:fire ?places?|hearth|stove|log burner|wood ?burner|heater|gas fire|open fire|fire|chimney|mantel|firebox|burner|grate)\b/;
+
+const NOTHING =
+  /\bnothing(?: \w+){0,2} (?:below|under|underneath|beneath|there|directly)\b|\bnothing\b|\bnone\b|\bempty\b|\b(?:just |only )?(?:bare )?(?:floor|skirting|carpet|floorboards|wall)(?: below| under it)?\b|\bclear\b|^\W*(?:no|nope|nah|nil)\W*$/;
+
+/** Furniture that no one sits or sleeps under. */
+const HARMLESS =
+  /\b(?:sideboard|table|desk|console|cabinet|drawers|dresser|bookcase|piano|tv|television|unit|buffet|credenza|plant|rug|lamp|chest|cupboard|shelf|socket|powerpoint|radiator|dado|fish tank)\b/;
+
+/** What stands below the piece: people and heat matter, a sideboard does not. */
+export function readBelow(outline: Outline, listening: Listening): Found {
+  const { text, said } = outline;
+  const asked = listening.awaiting === 'place.below';
+  const of = (below: Below, inferred = false) => fact('place.below', { place: { below } }, said, inferred);
+  if (!asked) {
+    const over =
+      /\b(?:over|above)(?: (?:the|a|an|my|our|her|his|their|baby|kids|double|king|old|new|big))* (\w+)\b/.exec(
+        text,
+      );
+    const thing =
+      over === null
+        ? undefined
+        : THINGS.find(
+            ([below, words]) => below !== 'walkway' && new RegExp(`^(?:${words})$`).test(over[1] ?? ''),
+          );
+    if (thing !== undefined) return facts(outline, of(thing[0]));
+    return /\bnothing (?:below|under(?:neath)?|beneath)\b/.test(text)
+      ? facts(outline, of('nothing'))
+      : nothing(outline);
+  }
+  const thing = THINGS.find(([, words]) =>
+    new RegExp(`\\b(?:${words})\\b`).test(text.replace(/\bno (?:one|body)? ?\w+\b/g, ' ')),
+  );
+  const cot = thing?.[0] === 'cot';
+  if (FIRE.test(text) && !cot) {
+    const used = !UNUSED.test(text);
+    return facts(outline, of(used ? 'fireplace' : 'fireplace-unused', used && /\bmantel\b/.test(text)));
+  }
+  if (thing !== undefined) return facts(outline, of(thing[0]));
+  if (HARMLESS.test(text)) return facts(outline, of('nothing', true));
+  return NOTHING.test(text) ? facts(outline, of('nothing')) : nothing(outline);
+}

@@ -1,0 +1,39 @@
+import type { QuestionName } from '../../question.ts';
+import { QUESTIONS } from '../../questions/all.ts';
+import type { Refusal } from '../../reading.ts';
+
+/** What an answer to each question is, for saying so when something else came. */
+const EXPECTED: Partial<Record<QuestionName, string>> = {
+  'piece.kind': 'what sort of piece it is',
+  'piece.massKg': 'a weight in kg or pounds',
+  'piece.size': 'a width and a height',
+  'piece.depthMm': 'a depth in mm',
+  'piece.hanging': 'where the hangers are on the back',
+  'piece.glass': 'what the front is made of',
+  'wall.baseMaterial': 'what the wall is made of',
+  'wall.cores': 'solid, or with holes',
+  'wall.finish': 'what is on the wall, and how thick',
+  'wall.studs': 'the spacing of the studs',
+  'wall.widthMm': 'the width of the wall',
+  'wall.heightMm': 'the height of the wall',
+  'wall.thicknessMm': 'the thickness of the wall',
+  'wall.accessories': 'what is on the wall and where, or none',
+  'wall.datum': 'a height above the floor',
+  'place.across': 'a place along the wall, measured from an end, or centred',
+  'place.up': 'a height, measured from the floor, the mantel, the furniture or the ceiling',
+  'place.below': 'what is under it',
+  'building.country': 'a country',
+  'building.yearBuilt': 'a year or a decade',
+  'building.rewiredYear': 'a year or a decade',
+  'building.tenure': 'owner, tenant, or a client',
+  'building.kind': 'a house, a flat or a public building',
+  'crew.people': 'a number of people',
+  hazards: 'which of these apply, or none of these',
+};
+
+/** Nothing in the words answers the open question: what was expected, with an example. */
+export function notAnAnswer(question: QuestionName): Refusal | null {
+  if (question === 'confirm' || question === 'acknowledge') return null;
+  const expected = EXPECTED[question] ?? 'a yes or a no';
+  return { question, because: `I expected ${expected}`, example: QUESTIONS[question].example };
+}
