@@ -1,7 +1,8 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { onTestFinished } from 'vitest';
 
-/** A process of ours with what it wrote, for as long as a test needs it. */
+/** A process of ours with what it wrote, for as long as the test that started it. */
 export type Started = {
   child: ChildProcess;
   out: () => string;
@@ -14,6 +15,9 @@ export type Started = {
 
 export function started(file: string, env: Record<string, string>, args: string[] = []): Started {
   const child = spawn(process.execPath, [file, ...args], { env: { PATH: process.env.PATH ?? '', ...env } });
+  onTestFinished(() => {
+    child.kill('SIGKILL');
+  });
   let [out, err] = ['', ''];
   child.stdout?.setEncoding('utf8').on('data', (text) => {
     out += text;

@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, onTestFinished, test } from 'vitest';
 import { choiceTyped, printed, type Question } from '../../../src/scripts/chat-print.ts';
 import { freePort, startServer } from '../crew/running-server.ts';
 import { started } from '../started.ts';
@@ -23,10 +23,10 @@ async function conversation(env: Record<string, string>, lines: string[]): Promi
 
 test('the terminal talks to a running server', async () => {
   const server = await startServer(data, await freePort());
+  onTestFinished(() => server.kill());
   const said = await conversation({ PORT: new URL(server.url).port, WALLHAND_DATA: data }, [
     'a 24 kg mirror',
   ]);
-  await server.kill();
   expect(said).toContain(`Talking to the server at ${server.url}`);
   expect(said).toMatch(/24 kg/);
 }, 30_000);
