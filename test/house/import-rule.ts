@@ -1,7 +1,7 @@
 import { cruise, type ICruiseOptions, type ICruiseResult } from 'dependency-cruiser';
 
 /**
- * The import rule: core imports nothing, flows imports core and five pure libraries, src imports both,
+ * The import rule: core imports nothing, flows imports core, the machine, the schemas and pure libraries, src imports both,
  * nothing imports test, no cycles. Read with swc, since the cruiser can't use TypeScript 7 and would
  * silently read no module at all; so the count is asserted too.
  */
