@@ -13,9 +13,7 @@ export function stepsOf(job: Job, plan: Plan): string[] {
     'Look at both faces of the wall again; scan across and up. A quiet detector proves nothing.',
     'Switch off the circuits in this wall at the board and prove them dead; drill on battery.',
     ...marking(job, plan.marks),
-    ...plan.crossChecks.map(
-      (check) => `Check ${check.text}: ${tenth(check.expectMm)} mm, within ${tenth(check.toleranceMm)}.`,
-    ),
+    ...checking(plan.crossChecks),
     ...drilling(fixing),
     ...setting(fixing),
     'Two hands on the frame: one side on, then the other, each hanger seen to be seated. Let the load come on slowly.',
@@ -43,6 +41,17 @@ function marking(job: Job, marks: readonly Mark[]): string[] {
           `Mark ${mark.id}: ${tenth(mark.fromLeftMm)} from the left end, ${tenth(mark.fromRightMm)} from the right.`,
       ),
   ];
+}
+
+/** One sentence a tolerance, so that a person reads the tape and not a list. */
+function checking(checks: Plan['crossChecks']): string[] {
+  const tolerances = [...new Set(checks.map((check) => check.toleranceMm))];
+  return tolerances.map((tolerance) => {
+    const figures = checks
+      .filter((check) => check.toleranceMm === tolerance)
+      .map((check) => `${check.text} ${tenth(check.expectMm)} mm`);
+    return `Check with the tape, each within ${tenth(tolerance)} mm: ${figures.join('; ')}.`;
+  });
 }
 
 const ACTION: Record<Fixing['bit']['action'], string> = {
