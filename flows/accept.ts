@@ -35,7 +35,7 @@ export type Accepted = { facts: Fact[]; lines: string[]; against: { fact: Fact; 
 
 /**
  * Sorts facts into those to record and one to ask about. With `replaces` a difference is a correction, and said
- * as one; without it, it is asked back.
+ * as one; without it, it is asked back. What was only remembered for the crew is replaced without a "not".
  */
 export function accept(
   facts: readonly Fact[],
@@ -43,6 +43,7 @@ export function accept(
   replaces: (fact: Fact) => boolean,
   unit: DisplayUnit,
   asked: QuestionName | null,
+  isRemembered: (question: QuestionName) => boolean = () => false,
 ): Accepted {
   const accepted: Accepted = { facts: [], lines: [], against: null };
   let against: Fact | null = null;
@@ -58,7 +59,8 @@ export function accept(
     }
     sofar = laidOver(sofar, fact.value);
     accepted.facts.push(fact);
-    if (before === null && fact.question !== 'hazards') fresh = laidOver(fresh, fact.value);
+    const isPlain = before === null || isRemembered(fact.question);
+    if (isPlain && fact.question !== 'hazards') fresh = laidOver(fresh, fact.value);
     else accepted.lines.push(understood(fact, before, unit));
   }
   accepted.lines.unshift(describe(fresh, unit).join(', '));

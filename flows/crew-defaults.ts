@@ -3,7 +3,10 @@ import type { Entry } from './entry.ts';
 import type { QuestionName } from './question.ts';
 import type { CrewDefaults } from './step-shape.ts';
 
-/** What a crew remembers, as entries of a new conversation. They give way to whatever is said. */
+/**
+ * What a crew remembers, as entries of a new conversation. They give way to whatever is said. That one wall was
+ * rented says nothing of the next.
+ */
 export function entriesFor(defaults: CrewDefaults, at: string): Entry[] {
   const { country, tenure, people, dustExtraction } = defaults;
   const remembered = (question: QuestionName, value: JobSoFar): Entry => ({
@@ -16,7 +19,9 @@ export function entriesFor(defaults: CrewDefaults, at: string): Entry[] {
   });
   return [
     ...(country === undefined ? [] : [remembered('building.country', { building: { country } })]),
-    ...(tenure === undefined ? [] : [remembered('building.tenure', { building: { tenure } })]),
+    ...(tenure === undefined || tenure === 'tenant'
+      ? []
+      : [remembered('building.tenure', { building: { tenure } })]),
     ...(people === undefined ? [] : [remembered('crew.people', { crew: { people } })]),
     ...(dustExtraction === undefined
       ? []

@@ -23,7 +23,7 @@ import { textHeard } from './turns/text.ts';
 import type { Turn } from './turns/turn.ts';
 import { FLOW_VERSION } from './version.ts';
 import { summaryOf } from './wording/summary.ts';
-import { whereItStands } from './wording/talk.ts';
+import { keptForTheCrew, whereItStands } from './wording/talk.ts';
 
 /** The conversation put together from its parts. Pure: clock and ids come in with each message. */
 export function flowOf(parts: Parts, version = FLOW_VERSION): Flow {
@@ -64,7 +64,7 @@ function stepOn(
     added,
     replies: atLeastOne(
       [
-        ...spoken(turn, open),
+        ...spoken(turn, open, remembered.length > 0),
         ...replies,
         ...questionReply(open, turn.asks ?? summedUpAlready(ready, open, turn)),
       ],
@@ -102,9 +102,11 @@ function atLeastOne(replies: Reply[], open: Open): Reply[] {
   return replies.length > 0 ? replies : [{ kind: 'text', text: whereItStands(open) }];
 }
 
-function spoken(turn: Turn, open: Open): Reply[] {
+function spoken(turn: Turn, open: Open, isFirst: boolean): Reply[] {
   return [
-    ...turn.say.filter((line) => line !== '').map((text): Reply => ({ kind: 'text', text })),
+    ...[...turn.say, ...(isFirst ? [keptForTheCrew(open)] : [])]
+      .filter((line) => line !== '')
+      .map((text): Reply => ({ kind: 'text', text })),
     ...(turn.tellsAll
       ? [{ kind: 'text', text: summaryOf(open) || 'Nothing is known yet.' } satisfies Reply]
       : []),

@@ -8,6 +8,7 @@ import { fixingText, shoppingTable } from './wording/fixing.ts';
 import { inUnit, stepInUnit } from './wording/in-unit.ts';
 import { marksText } from './wording/marks.ts';
 import { sentence } from './wording/sentence.ts';
+import { clearLines } from './wording/stop.ts';
 
 /** What a turn leads to once the machine has moved: a plan to log, and what is said of it. */
 export type Outcome = { open: Open; logged: Plan | null; replies: Reply[] };
@@ -19,6 +20,12 @@ export function outcomeOf(before: Open, after: Open, id: string, standingLine: s
     return { open: { ...after, standing: null }, logged: null, replies: noPlanNow(before, after) };
   }
   const of = jobKey(situationIn(after));
+  if (before.standing && plan.verdict === 'stop' && saysTheSame(before.standing.plan, plan))
+    return {
+      open: { ...after, standing: { ...before.standing, plan, of } },
+      logged: null,
+      replies: stillStopped(before, after),
+    };
   if (before.standing?.of === of && sameStops(before.standing.plan, plan)) {
     return { open: after, logged: null, replies: acknowledgedNow(before, after, plan) };
   }
@@ -47,21 +54,33 @@ function sameStops(before: Plan, after: Plan): boolean {
   return stopIds(before) === stopIds(after) && before.verdict === after.verdict;
 }
 
+/** The same stop is logged and spoken once, however much more is said; only its words tell two apart. */
+function saysTheSame(before: Plan, plan: Plan): boolean {
+  const words = ({ cautions }: Plan): string =>
+    cautions
+      .filter(isStop)
+      .map(({ id, text }) => id + text)
+      .join();
+  return before.verdict === 'stop' && words(before) === words(plan);
+}
+
+function stillStopped(before: Open, after: Open): Reply[] {
+  const isMore =
+    after.folded.live.length > before.folded.live.length && situationIn(after).askedBack === null;
+  return isMore ? [text('It is still stopped by what I said above.')] : [];
+}
+
+const isStop = ({ severity }: Plan['cautions'][number]): boolean => severity === 'stop';
+
 const stopIds = (plan: Plan): string =>
   plan.cautions
-    .filter((each) => each.severity === 'stop')
+    .filter(isStop)
     .map((each) => each.id)
     .join();
 
 function stopReplies(before: Open, plan: Plan, unit: DisplayUnit): Reply[] {
-  const clear =
-    plan.clear.length === 0
-      ? []
-      : [text(`What would clear it: ${plan.clear.map((line) => sentence(inUnit(line, unit))).join(' ')}`)];
+  const clear = clearLines(plan.cautions.filter(isStop), plan.clear, unit).map(text);
   const was = before.standing?.plan;
-  if (was?.verdict === 'stop' && stopIds(was) === stopIds(plan)) {
-    return [text('Noted. What stops the job still stands.'), ...clear];
-  }
   const changed =
     was && was.verdict !== 'stop'
       ? [text('That changes the plan: the marks above no longer count. Do not drill.')]
@@ -140,7 +159,7 @@ function cautionReplies(plan: Plan, severity: 'stop' | 'warn', unit: DisplayUnit
       kind: 'caution',
       id: each.id,
       severity,
-      text: severity === 'stop' ? inUnit(each.text, unit) : each.text,
+      text: inUnit(each.text, unit),
       basis: [...new Set(each.basis.map((basis) => basis.title))],
     }));
 }

@@ -44,7 +44,9 @@ export function situationOf(folded: Folded, parts: Parts): Situation {
     plan,
     whole,
     confirmed: live.some((entry) => entry.act === 'confirm'),
-    hasGuesses: live.some((entry) => entry.inferred === true) || (plan?.assumptions.length ?? 0) > 0,
+    hasGuesses:
+      live.some(({ inferred, act }) => inferred === true || act === 'default') ||
+      (plan?.assumptions.length ?? 0) > 0,
     unacknowledged: plan === null ? [] : warnsOf(plan).filter((id) => !acknowledgedIn(live).has(id)),
   };
 }

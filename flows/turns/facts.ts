@@ -20,8 +20,10 @@ export function factsSaid(open: Open, reading: Reading, speaker: Speaker): Turn 
     fact.question === answering ||
     isRemembered(open, fact.question);
   const unit = speaker.unit ?? open.folded.unit;
-  const accepted = accept(reading.facts, open.folded.said, replaces, unit, answering);
+  const remembered = (question: QuestionName): boolean => isRemembered(open, question);
+  const accepted = accept(reading.facts, open.folded.said, replaces, unit, answering, remembered);
   const turn = recorded(accepted.facts, accepted.lines, speaker);
+  if (accepted.facts.length === 0 && accepted.against === null) turn.say.push(...alreadySaid(reading, unit));
   const refused = reading.refused.map((each) => `${sentence(each.because)} For example: ${each.example}.`);
   const asked = reading.asks[0];
   if (accepted.against)
@@ -34,6 +36,12 @@ export function factsSaid(open: Open, reading: Reading, speaker: Speaker): Turn 
 function isGathered(open: Open): boolean {
   const state = stateOf(open);
   return GATHERED.has(state) || (state === 'stopped' && situationIn(open).plan !== null);
+}
+
+/** What was said again is heard all the same. */
+function alreadySaid({ facts }: Reading, unit: DisplayUnit): string[] {
+  const words = facts.flatMap(({ value }) => describe(value, unit)).join(', ');
+  return words === '' ? [] : [`I have that already: ${words}.`];
 }
 
 /** Records facts as they are, with one line that says what was understood. */

@@ -6,8 +6,9 @@ import type { Parts } from '../parts.ts';
 import type { Fact, Intent, Reading } from '../reading.ts';
 import { tradeAnswer } from '../trade/answer.ts';
 import { explain } from '../wording/explain.ts';
-import { greeting, hasBegun, help, notUnderstood, pausing } from '../wording/talk.ts';
+import { greeting, hasBegun, help, notUnderstood, pausing, whereItStands } from '../wording/talk.ts';
 import { notKnown, shortAnswer } from './answers.ts';
+import { askedOfThePlan } from './asked-of-the-plan.ts';
 import { back } from './back.ts';
 import { askedBack, factsSaid } from './facts.ts';
 import { anotherPiece, tookReading } from './offered.ts';
@@ -28,8 +29,18 @@ export function textHeard(open: Open, said: string, speaker: Speaker, parts: Par
   return (
     spokenTo(open, said, reading, by, parts) ??
     factsTurn(open, reading, by) ??
-    answered(open, reading.intent, by, parts) ?? { ...says(notUnderstood(open)) }
+    answered(open, reading.intent, by, parts) ??
+    inPassing(open, said) ??
+    says(notUnderstood(open))
   );
+}
+
+/** A nod or a thank-you, once nothing is asked: heard, and nothing is changed by it. */
+const COURTESY =
+  /^\W*(?:(?:ok(?:ay)?|k|yes|yep|no|sure|thanks?|thank you|ta|cheers|great|good|nice|perfect|cool|done|got it|all good|will do|no worries|mate|👍|👌|🙏)\W*)+$/iu;
+
+function inPassing(open: Open, said: string): Turn | null {
+  return awaitingIn(open) === null && COURTESY.test(said) ? says(whereItStands(open)) : null;
 }
 
 const NO_ANSWER = 'That one I can’t answer yet, and I won’t guess.';
@@ -52,6 +63,7 @@ function spokenTo(open: Open, said: string, reading: Reading, by: Speaker, parts
       return { ...says(pausing(open)), pauses: true };
     case 'trade-question':
       return (
+        askedOfThePlan(said, open, parts) ??
         tradeAnswer(said, open) ??
         (reading.facts.length > 0 ? null : says(hasBegun(open) ? NO_ANSWER : TELL_ME))
       );

@@ -1,14 +1,41 @@
 import { awaitingIn, type Open, stateOf } from '../open.ts';
+import type { QuestionName } from '../question.ts';
 import { QUESTIONS } from '../questions/all.ts';
+import { describe } from './describe.ts';
 import { sentence } from './sentence.ts';
 
 /** How an answer may look, for the question that is open. */
 export function notUnderstood(open: Open): string {
   const question = awaitingIn(open);
-  if (question !== null) return `I did not follow that. For example: ${QUESTIONS[question].example}.`;
+  if (open.offered !== null)
+    return `One of these: ${listed(open.offered.ask.readings)}. Or say it another way.`;
+  if (question !== null) return `I did not follow that. ${howItMayLook(question)}`;
   if (open.standing?.plan.verdict === 'stop')
     return 'I did not follow that. Tell me what has changed, or “start over”.';
   return 'I did not follow that. The plan stands: correct anything, ask “why” about a number, or name the next piece.';
+}
+
+/** A few buttons are read out; of many, or of a figure, one example does. */
+const MOST_READ_OUT = 4;
+
+function howItMayLook(question: QuestionName): string {
+  const { choices, example } = QUESTIONS[question];
+  const isPicked = choices.length > 1 && choices.length <= MOST_READ_OUT;
+  return isPicked ? `One of these: ${listed(choices)}.` : `For example: ${example}.`;
+}
+
+const listed = (choices: readonly { label: string }[]): string =>
+  choices.map(({ label }) => label).join('; ');
+
+/** What is kept from other conversations of the crew, and was not said in this one. Nothing is taken quietly. */
+export function keptForTheCrew(open: Open): string {
+  const { live, unit } = open.folded;
+  const kept = live.filter(
+    ({ act, question }) =>
+      act === 'default' && !live.some((each) => each.question === question && each.act !== 'default'),
+  );
+  const words = kept.flatMap(({ value }) => (value ? describe(value, unit) : [])).join(', ');
+  return words === '' ? '' : `As before for your crew: ${words}. Say so if it differs here.`;
 }
 
 export function greeting(open: Open): string[] {

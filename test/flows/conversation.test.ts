@@ -28,7 +28,7 @@ describe('a conversation', () => {
     const { awaiting, replies } = held.say(ALL.join(', '));
     expect(awaiting).toBe('confirm');
     expect(questionIn(replies)).toMatch(
-      /840 wide x 1120 mm high.*Assumed:\n- 30 mm deep: not given\nIs that right\?$/s,
+      /840 wide x 1120 mm high.*Assumed: 30 mm deep\..*\nIs that right\?$/s,
     );
   });
 
