@@ -22,6 +22,7 @@ import { offeredIn } from './turns/offered-again.ts';
 import { textHeard } from './turns/text.ts';
 import type { Turn } from './turns/turn.ts';
 import { FLOW_VERSION } from './version.ts';
+import { assumedBriefly } from './wording/assumption.ts';
 import { summaryOf } from './wording/summary.ts';
 import { keptForTheCrew, whereItStands } from './wording/talk.ts';
 
@@ -91,10 +92,22 @@ function moveOn(open: Open, turn: Turn, parts: Parts): Open {
   return turn.pauses ? paused(next) : next;
 }
 
-/** A why or a help at the summary does not read it all out again. */
+/** A why, a help or a correction at the summary does not read it all out again. */
 function summedUpAlready(before: Open, open: Open, turn: Turn): string | undefined {
   const isThere = stateOf(before) === 'confirm' && stateOf(open) === 'confirm';
-  return isThere && turn.added.length === 0 ? 'Is the summary right?' : undefined;
+  if (!isThere) return undefined;
+  if (turn.added.length === 0) return 'Is the summary right?';
+  return ['The rest is as read out above.', ...newlyAssumed(before, open), 'Is it right now?'].join(' ');
+}
+
+function newlyAssumed(before: Open, open: Open): string[] {
+  const was = situationIn(before).plan?.assumptions ?? [];
+  const now = situationIn(open).plan?.assumptions ?? [];
+  const fresh = now.filter(
+    ({ field, value }) => !was.some((each) => each.field === field && each.value === value),
+  );
+  const words = assumedBriefly(fresh, open.folded.unit);
+  return words === '' ? [] : [`Assumed now: ${words}.`];
 }
 
 /** Nothing new and nothing to ask: say where it stands all the same. */

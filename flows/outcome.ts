@@ -6,7 +6,7 @@ import type { Reply } from './reply.ts';
 import { assumptionText } from './wording/assumption.ts';
 import { fixingText, shoppingTable } from './wording/fixing.ts';
 import { inUnit, stepInUnit } from './wording/in-unit.ts';
-import { marksText } from './wording/marks.ts';
+import { isHowToLevel, marksText } from './wording/marks.ts';
 import { sentence } from './wording/sentence.ts';
 import { clearLines } from './wording/stop.ts';
 
@@ -98,7 +98,12 @@ function planReplies(before: Open, after: Open, plan: Plan, standingLine: string
     ...(was ? changesText(was, plan, unit).map(text) : []),
     {
       kind: 'marks',
-      text: marksText(plan, datum, unit),
+      text: marksText(
+        plan,
+        datum,
+        unit,
+        datum === 'mantel' || datum === 'furniture' ? job.wall?.datum?.aboveFloorMm : undefined,
+      ),
       marks: plan.marks,
       crossChecks: plan.crossChecks,
       unit,
@@ -106,7 +111,7 @@ function planReplies(before: Open, after: Open, plan: Plan, standingLine: string
     ...(fixing === null ? [] : [{ kind: 'fixing', text: fixingText(fixing), fixing } satisfies Reply]),
     ...cautionReplies(plan, 'warn', unit),
     ...plan.advice
-      .filter((line) => !was?.advice.includes(line))
+      .filter((line) => !was?.advice.includes(line) && !isHowToLevel(line))
       .map((line) => text(sentence(inUnit(line, unit)))),
     ...assumedNow(was, plan, unit),
     ...(was && shoppingTable(was).text === table.text ? [] : [{ kind: 'table', ...table } satisfies Reply]),

@@ -10,7 +10,9 @@ import { greeting, hasBegun, help, notUnderstood, pausing, whereItStands } from 
 import { notKnown, shortAnswer } from './answers.ts';
 import { askedOfThePlan } from './asked-of-the-plan.ts';
 import { back } from './back.ts';
+import { buildSaid } from './build-said.ts';
 import { askedBack, factsSaid } from './facts.ts';
+import { inHandIn } from './in-hand.ts';
 import { anotherPiece, tookReading } from './offered.ts';
 import { pickedIn } from './picked.ts';
 import { readBack } from './read-back.ts';
@@ -23,16 +25,49 @@ export function textHeard(open: Open, said: string, speaker: Speaker, parts: Par
     const picked = pickedIn(said, open.offered);
     if (picked !== null) return tookReading(open, open.offered, picked, speaker, parts);
   }
-  const reading = parts.understand(said, listeningTo(open));
+  if (saysWhatIsInHand(open, said)) return says(...readBack(said, open, parts));
+  const reading = lateFinish(open, said, parts) ?? parts.understand(said, listeningTo(open));
   const unit = spokenUnit(reading);
   const by: Speaker = unit ? { ...speaker, unit } : speaker;
   return (
+    madeOf(open, said, reading, by) ??
     spokenTo(open, said, reading, by, parts) ??
     factsTurn(open, reading, by) ??
     answered(open, reading.intent, by, parts) ??
     inPassing(open, said) ??
     says(notUnderstood(open))
   );
+}
+
+/** Two parts of a fixing told, once there are marks, are what the person has in the hand. */
+function saysWhatIsInHand(open: Open, said: string): boolean {
+  if (!isWorkedOut(open) || open.standing?.plan.fixing == null) return false;
+  if (/\b(?:what|which|why|how|where)\b|\d\s*kg\b/i.test(said)) return false;
+  const { bit, plug, screw } = inHandIn(said) ?? {};
+  return [bit, plug, screw].filter((part) => part !== undefined).length > 1;
+}
+
+/** "12 mil", said to the cores, is how thick the plaster is: bricks have no thickness anyone is asked for. */
+function lateFinish(open: Open, said: string, parts: Parts): Reading | null {
+  if (
+    awaitingIn(open) !== 'wall.cores' ||
+    !/^\W*\d+(?:\.\d+)?\s*(?:mm|mil+s?|millimet(?:er|re)s?)?\W*(?:thick|plaster|render)?\W*$/i.test(said)
+  )
+    return null;
+  const reading = parts.understand(said, { ...listeningTo(open), awaiting: 'wall.finish' });
+  return reading.facts.length > 0 ? { ...reading, correction: true } : null;
+}
+
+/** Told what it is made of instead of what it weighs, the mass is reckoned. */
+function madeOf(open: Open, said: string, reading: Reading, by: Speaker): Turn | null {
+  const isWanted = awaitingIn(open) === 'piece.massKg' || open.folded.said.piece?.build !== undefined;
+  const fact =
+    isWanted && !reading.facts.some(({ value }) => value.piece?.massKg !== undefined)
+      ? buildSaid(said)
+      : null;
+  return fact === null
+    ? null
+    : factsSaid(open, { ...reading, intent: 'answer', facts: [fact], asks: [], refused: [] }, by);
 }
 
 /** A nod or a thank-you, once nothing is asked: heard, and nothing is changed by it. */

@@ -27,9 +27,22 @@ function ofPiece({ piece }: JobSoFar, unit: DisplayUnit): string[] {
     piece.depthMm !== undefined && `${length(piece.depthMm, unit)} deep`,
     named('piece.glass', piece.glass),
     named('piece.lit', piece.lit),
-    piece.build !== undefined && `mass reckoned from ${Object.keys(piece.build).join(', ')}`,
+    piece.build !== undefined && piece.massKg === undefined && buildText(piece.build),
     piece.hanging !== undefined && hangingText(piece.hanging, unit),
   ]);
+}
+
+/** As said, since what it is made of is sold in millimetres: "4 mm glass, 60 x 20 mm hardwood frame". */
+function buildText({
+  glazing,
+  frame,
+  backing,
+}: NonNullable<NonNullable<JobSoFar['piece']>['build']>): string {
+  return phrases([
+    glazing !== undefined && `${glazing.thicknessMm} mm ${glazing.material}`,
+    frame !== undefined && `${frame.widthMm} x ${frame.thicknessMm} mm ${frame.material} frame`,
+    backing !== undefined && `${backing.thicknessMm} mm ${backing.material} back`,
+  ]).join(', ');
 }
 
 function sizeText(width: Millimetres | undefined, height: Millimetres | undefined, unit: DisplayUnit) {

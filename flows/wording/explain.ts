@@ -1,15 +1,19 @@
 import type { Plan, Why } from '../../core/plan-shape.ts';
+import { mm } from '../../core/quantity.ts';
 import { awaitingIn, type Open, situationIn, stateOf } from '../open.ts';
 import type { QuestionName } from '../question.ts';
 import { QUESTIONS } from '../questions/all.ts';
+import type { DisplayUnit } from '../reading.ts';
 import { HOW_KNOWN } from './how-known.ts';
-import { tidy } from './length.ts';
+import { inUnit } from './in-unit.ts';
+import { length, tidy } from './length.ts';
 import { sentence } from './sentence.ts';
 
 /** Why a number of the plan is what it is, or why the open question is asked. */
 export function explain(open: Open, about: string | undefined): string[] {
   const plan = open.standing?.plan ?? situationIn(open).plan;
-  const whys = about === undefined || plan === null ? [] : asked(plan, about);
+  const { unit } = open.folded;
+  const whys = about === undefined || plan === null ? [] : asked(plan, about, unit);
   if (whys.length > 0) return whys;
   if (plan !== null && plan.verdict !== 'stop' && about !== undefined && figuresIn(about).length > 0) {
     return [`I find no ${about} in this plan. Ask about ${namesIn(plan)}.`];
@@ -36,9 +40,9 @@ const spelled = (name: string): string =>
 
 const stops = (caution: Plan['cautions'][number]): boolean => caution.severity === 'stop';
 
-function asked(plan: Plan, about: string): string[] {
-  const found = plan.why.filter((why) => isAbout(why, about));
-  if (found.length > 0) return found.slice(0, MOST_AT_ONCE).map(whyText);
+function asked(plan: Plan, about: string, unit: DisplayUnit): string[] {
+  const found = plan.why.filter((why) => isAbout(why, about, unit));
+  if (found.length > 0) return found.slice(0, MOST_AT_ONCE).map((why) => whyText(why, unit));
   const words = wordsIn(about).filter((word) => word.length > 3 && !SAYS_NOTHING.has(word));
   const shared = (text: string): number => wordsIn(text).filter((word) => words.includes(word)).length;
   const meant = plan.cautions.filter((each) => each.severity !== 'note' && shared(each.text) > 0);
@@ -56,9 +60,10 @@ const SAYS_NOTHING: ReadonlySet<string> = new Set(
   ),
 );
 
-function isAbout(why: Why, about: string): boolean {
+function isAbout(why: Why, about: string, unit: DisplayUnit): boolean {
   const figures = figuresIn(about);
-  if (figures.length > 0) return figures.some((figure) => figuresIn(why.result).includes(figure));
+  if (figures.length > 0)
+    return [why.result, atTheTape(why, unit)].some((result) => holdsFigure(result, figures, about));
   const words = wordsIn(about);
   const name = wordsIn(why.of);
   return name.length > 0 && name.every((word) => words.includes(word)) ? true : sharesName(name, words);
@@ -71,12 +76,26 @@ const figuresIn = (text: string): string[] =>
   [...text.matchAll(/\d+(?:\.\d+)?/g)].map(([figure]) => String(Number(figure)));
 const wordsIn = (text: string): string[] => text.toLowerCase().match(/[a-z][a-z0-9-]*/g) ?? [];
 
-function whyText(why: Why): string {
-  const inputs = Object.entries(why.inputs).map(([name, value]) => inputText(name, value));
+/** "67-3/16 in" is asked for whole; "67" finds what is 67 and what is 67 and a bit. */
+function holdsFigure(result: string, figures: readonly string[], about: string): boolean {
+  const [fraction] = /\d+[- ]\d+\/\d+/.exec(about) ?? [];
+  if (fraction !== undefined) return result.includes(fraction.replace(' ', '-'));
+  return figures.some((figure) => figuresIn(result.replace(/\d+\/\d+/, '')).includes(figure));
+}
+
+/** What is measured at the wall follows the person's tape; bits, plugs and screws are sold in millimetres. */
+const isMeasured = ({ of }: Why): boolean => /^(?:mark|frame|cord rise|batten)\b/i.test(of);
+const atTheTape = (why: Why, unit: DisplayUnit): string =>
+  isMeasured(why) ? inUnit(why.result, unit) : why.result;
+
+function whyText(why: Why, unit: DisplayUnit): string {
+  const inputs = Object.entries(why.inputs).map(([name, value]) =>
+    inputText(name, value, isMeasured(why) ? unit : 'mm'),
+  );
   const from = inputs.length === 0 ? '' : ` With ${inputs.join(', ')}.`;
   const basis = why.basis.map((each) => `${each.title}, ${each.at} (${HOW_KNOWN[each.standing]})`);
   const by = basis.length === 0 ? '' : ` Basis: ${basis.join('; ')}.`;
-  return `${sentence(`${why.of}: ${why.result}`)} It is ${why.formula}.${from}${by}`;
+  return `${sentence(`${why.of}: ${atTheTape(why, unit)}`)} It is ${why.formula}.${from}${by}`;
 }
 
 const UNITS: readonly (readonly [RegExp, string])[] = [
@@ -88,13 +107,14 @@ const UNITS: readonly (readonly [RegExp, string])[] = [
 ];
 
 /** "leverArmMm", 21.8 as "lever arm 21.8 mm". */
-function inputText(name: string, value: number | string): string {
+function inputText(name: string, value: number | string, tape: DisplayUnit): string {
   const [form, unit] = UNITS.find(([ends]) => ends.test(name)) ?? [/$/, ''];
   const words = name
     .replace(form, '')
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .toLowerCase();
-  return `${words} ${typeof value === 'number' ? tidy(value, 1) : value}${typeof value === 'number' ? unit : ''}`;
+  if (typeof value !== 'number') return `${words} ${value}`;
+  return unit === ' mm' ? `${words} ${length(mm(value), tape)}` : `${words} ${tidy(value, 1)}${unit}`;
 }
 
 function cautionWhy(caution: Plan['cautions'][number]): string {

@@ -1,4 +1,5 @@
 import type { Fixing, Plan } from '../../core/plan-shape.ts';
+import { STANDARD_GRAVITY } from '../../core/quantity.ts';
 import { tidy } from './length.ts';
 import { sentence } from './sentence.ts';
 
@@ -51,10 +52,26 @@ export function screwText(screw: NonNullable<Fixing['screw']>): string {
   return `${thick} x ${size(screw.lengthMm)} mm, ${head}`;
 }
 
+/** What gives first, in words that stand after "before". */
+const GIVES: Readonly<Record<Fixing['governing']['mode'], string>> = {
+  'screw-bending': 'the screw bends',
+  'screw-shear': 'the screw shears',
+  'screw-tension': 'the screw tears',
+  'plug-cap': 'the plug is at its cap',
+  'packet-rating': 'the packet’s rating is used up',
+  'pull-test': 'what the pull test allows is used up',
+  'timber-lateral': 'the screw crushes the timber sideways',
+  'timber-withdrawal': 'the screw draws out of the timber',
+  'concrete-cone': 'the concrete breaks out',
+  masonry: 'the masonry gives',
+  'anchor-cap': 'the fixing is at its cap',
+};
+
 function holdsText({ governing, utilisation }: Fixing): string {
-  const used = `${Math.round(utilisation * 100)} % of what it may carry`;
-  const by = `${governing.mode.replaceAll('-', ' ')} governs, ${Math.round(governing.resistanceN)} N each`;
-  return `Used to ${used}: ${by}${governing.noSource ? ', a cap of common practice with no source' : ''}.`;
+  const { mode, resistanceN, noSource } = governing;
+  const each = `${Math.round(resistanceN)} N (about ${tidy(resistanceN / STANDARD_GRAVITY, resistanceN < 100 ? 1 : 0)} kg)`;
+  const cap = noSource ? ', a cap of common practice with no source' : '';
+  return `Each may carry ${each} for good before ${GIVES[mode]}${cap}. This job uses ${Math.round(utilisation * 100)} % of that.`;
 }
 
 /** What to bring, as a table and as a line. */

@@ -1,0 +1,75 @@
+import type { Build, JobSoFar } from '../../core/job.ts';
+import { massOf } from '../../core/piece/mass.ts';
+import { mm } from '../../core/quantity.ts';
+import type { Fact } from '../reading.ts';
+
+const N = String.raw`(\d+(?:\.\d+)?)`;
+const MM = String.raw`\s*(?:mm|mil|mill)?\s*`;
+const GLAZING = new RegExp(
+  `${N}${MM}(?:thick |mirror |safety |float |plate |plain |clear )*(glass|mirror|acrylic|polycarbonate)\\b`,
+);
+const FRAME = new RegExp(
+  `${N}${MM}(?:x|by|×)${MM}${N}${MM}(?:solid )?(softwood|pine|hardwood|oak|mdf|alumini?um|steel|timber|wood(?:en)?)?\\s*(?:frame|moulding)\\b`,
+);
+const BACKING = new RegExp(
+  `${N}${MM}(?:thick )?(mdf|hardboard|ply(?:wood)?|foam ?-?board)?\\s*(?:back(?:ing)?(?: board)?)\\b`,
+);
+
+type Of<T> = T extends { material: infer M } ? M : never;
+
+/** A wood nobody names is taken for hardwood and a back for MDF: the heavier of the usual ones. */
+const FRAMES: Readonly<Record<string, Of<NonNullable<Build['frame']>>>> = {
+  softwood: 'softwood',
+  pine: 'softwood',
+  hardwood: 'hardwood',
+  oak: 'oak',
+  mdf: 'mdf',
+  aluminium: 'aluminium',
+  aluminum: 'aluminium',
+  steel: 'steel',
+};
+const BACKS: Readonly<Record<string, Of<NonNullable<Build['backing']>>>> = {
+  hardboard: 'hardboard',
+  ply: 'plywood',
+  plywood: 'plywood',
+  foamboard: 'foam-board',
+};
+
+/** What a piece is made of, from which its mass is reckoned; null when fewer than the glass or the frame are told. */
+export function buildSaid(said: string): Fact | null {
+  const text = said.toLowerCase();
+  const [, glassMm, glass] = GLAZING.exec(text) ?? [];
+  const [, faceMm, thickMm, wood] = FRAME.exec(text) ?? [];
+  const [, backMm, back] = BACKING.exec(text) ?? [];
+  if (glassMm === undefined && faceMm === undefined) return null;
+  const build: Build = {
+    ...(glassMm !== undefined && {
+      glazing: {
+        material: glass === 'acrylic' || glass === 'polycarbonate' ? glass : 'glass',
+        thicknessMm: mm(Number(glassMm)),
+      },
+    }),
+    ...(faceMm !== undefined && {
+      frame: {
+        material: FRAMES[wood ?? ''] ?? 'hardwood',
+        widthMm: mm(Number(faceMm)),
+        thicknessMm: mm(Number(thickMm)),
+      },
+    }),
+    ...(backMm !== undefined && {
+      backing: {
+        material: BACKS[(back ?? '').replace(/[ -]/g, '')] ?? 'mdf',
+        thicknessMm: mm(Number(backMm)),
+      },
+    }),
+  };
+  return { question: 'piece.massKg', value: { piece: { build } }, said, inferred: true };
+}
+
+/** "About 18 kg with a tenth added", once the size is known; nothing before that. */
+export function reckonedMass({ piece }: JobSoFar): string {
+  const { build, massKg, widthMm, heightMm } = piece ?? {};
+  if (build === undefined || massKg !== undefined || widthMm === undefined || heightMm === undefined)
+    return '';
+  return `Reckoned from what it is made of, with a tenth added: ${Math.ceil(massOf({ build, widthMm, heightMm }).massKg * 10) / 10} kg. A scale beats it.`;
+}
