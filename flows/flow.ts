@@ -1,4 +1,5 @@
 import { questionReply } from './ask.ts';
+import { questionThatClears } from './clearing.ts';
 import { entriesFor } from './crew-defaults.ts';
 import type { Entry } from './entry.ts';
 import {
@@ -56,8 +57,11 @@ function stepOn(
 ): Step {
   const remembered = conversation.entries.length === 0 ? entriesFor(before.defaults, message.at) : [];
   const ready = heard(before, remembered, parts);
-  const turn = turnOf(ready, message, parts);
-  const moved = moveOn(ready, turn, parts);
+  const heardTurn = turnOf(ready, message, parts);
+  const tried = moveOn(ready, heardTurn, parts);
+  const isMoot = askedInVain(heardTurn, tried);
+  const turn = isMoot ? lessAsking(heardTurn) : heardTurn;
+  const moved = isMoot ? moveOn(ready, turn, parts) : tried;
   const { open, logged, replies } = outcomeOf(ready, moved, message.planId, parts.standingLine);
   const added = [...remembered, ...turn.added];
   const entries = added.length === 0 ? conversation.entries : [...conversation.entries, ...added];
@@ -90,6 +94,20 @@ function moveOn(open: Open, turn: Turn, parts: Parts): Open {
   const offered: Offered | null = turn.offered ?? (turn.added.length > 0 ? null : open.offered);
   const next: Open = { ...moved, offered };
   return turn.pauses ? paused(next) : next;
+}
+
+/** Which of two readings is no matter while the job is stopped by something else: what stops it comes first. */
+function askedInVain({ offered }: Turn, open: Open): boolean {
+  const { stops, job } = situationIn(open);
+  return (
+    offered?.kind === 'readings' &&
+    stops.length > 0 &&
+    questionThatClears(stops, job) !== offered.ask.question
+  );
+}
+
+function lessAsking({ offered, added, ...turn }: Turn): Turn {
+  return { ...turn, added: added.slice(0, -1) };
 }
 
 /** A why, a help or a correction at the summary does not read it all out again. */

@@ -1,7 +1,10 @@
 import { choice, isAbsent, NOT_SURE, type Question } from './shape.ts';
 
 export const country: Question = {
-  asks: 'Which country is the wall in?',
+  asks: ({ building }) =>
+    isAbsent(building?.yearBuilt)
+      ? 'Which country is the wall in? Add the year it was built, if you know it.'
+      : 'Which country is the wall in?',
   expects: 'choice',
   choices: [
     choice('AU', 'Australia'),

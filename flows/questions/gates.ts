@@ -1,8 +1,27 @@
-import { choice, NOT_SURE, type Question } from './shape.ts';
+import type { JobSoFar } from '../../core/job.ts';
+import { choice, isAbsent, NOT_SURE, type Question } from './shape.ts';
+
+type Gate = readonly [words: string, isKnown: (job: JobSoFar) => boolean];
+
+const GATES: readonly Gate[] = [
+  ['a bathroom or shower wall', ({ wall }) => !isAbsent(wall?.wet)],
+  ['a textured coating', ({ wall }) => !isAbsent(wall?.coating)],
+  ['crumbling, damp or cracked plaster', ({ wall }) => !isAbsent(wall?.condition)],
+  ['a listed building', ({ building }) => !isAbsent(building?.heritage)],
+  ['a wall shared with a neighbour', ({ wall }) => !isAbsent(wall?.separating)],
+  ['a piece that needs mains', ({ piece }) => !isAbsent(piece?.lit)],
+];
+
+/** What was told already is not asked. */
+function hazardsAsks(job: JobSoFar): string {
+  const open = GATES.filter(([, isKnown]) => !isKnown(job)).map(([words]) => words);
+  const list = open.join('; ');
+  return `Is any of these so? ${list.charAt(0).toUpperCase()}${list.slice(1)}.`;
+}
 
 /** All yes-or-no gates at once; "none of these" answers them all. */
 export const hazards: Question = {
-  asks: 'Is any of these so? A bathroom or shower wall; a textured coating; crumbling, damp or cracked plaster; a listed building; a wall shared with a neighbour; a piece that needs mains.',
+  asks: hazardsAsks,
   expects: 'choice',
   choices: [
     choice('none', 'None of these'),
@@ -17,7 +36,7 @@ export const hazards: Question = {
   ],
   why: 'Each of these can stop the job or change how it is done, wherever on the wall it goes.',
   example: 'none of these',
-  isMissing: ({ answered }) => !answered.has('hazards'),
+  isMissing: ({ answered, job }) => !answered.has('hazards') && GATES.some(([, isKnown]) => !isKnown(job)),
   ifUnknown: {
     value: {
       wall: { wet: 'unknown', coating: 'unknown', condition: 'unknown', separating: 'unknown' },

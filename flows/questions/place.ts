@@ -45,7 +45,10 @@ function datumAsks({ wall }: JobSoFar): string {
 }
 
 export const below: Question = {
-  asks: 'What is under the place where it hangs?',
+  asks: ({ wall }) =>
+    wall?.datum?.kind === 'mantel'
+      ? 'The fireplace under that mantel: is it used, or never used?'
+      : 'What is under the place where it hangs?',
   expects: 'choice',
   choices: [
     choice('nothing', 'Nothing'),

@@ -17,11 +17,13 @@ const ASSUMED = /\bassum|\bguess|\btaken? for granted\b/i;
 export function askedOfThePlan(said: string, open: Open, parts: Parts): Turn | null {
   const { plan } = situationIn(open);
   if (stateOf(open) === 'stopped') return WHAT_NOW.test(said) ? says(clearText(open)) : null;
-  if (plan === null) return null;
+  if (plan === null) return ASSUMED.test(said) ? says(NOTHING_YET) : null;
   if (WHAT_CHANGED.test(said)) return says(whatChanged(open, parts));
   if (!ASSUMED.test(said)) return null;
   return says(assumedText(plan.assumptions, open.folded.unit) || 'Nothing was assumed.');
 }
+
+const NOTHING_YET = 'Nothing yet. What I assume stands in the summary, before any mark is given.';
 
 /** Held against the job as it was before the last message that changed it. */
 function whatChanged(open: Open, parts: Parts): string {

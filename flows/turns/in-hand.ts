@@ -1,10 +1,11 @@
 import type { Measured } from '../../core/check.ts';
-import { type Millimetres, mm } from '../../core/quantity.ts';
+import { type Millimetres, MM_PER_INCH, mm } from '../../core/quantity.ts';
+import { figureOf } from './tape-figure.ts';
 
 type InHand = NonNullable<Measured['fixing']>;
 
-const N = String.raw`(\d+(?:\.\d+)?)`;
-const MM = String.raw`\s*(?:mm|mil|mill)?`;
+const N = String.raw`(\d+[ -]\d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?)`;
+const MM = String.raw`\s*(?:mm|mil|mill|in|inch|")?`;
 const BIT = new RegExp(`${N}${MM}\\s*(?:masonry|wood|metal|tile|sds|drill)?\\s*bit\\b`);
 const DEEP = new RegExp(`${N}${MM}\\s*(?:deep|depth)\\b|\\b(?:deep|depth|hole)\\s*(?:of|is|:)?\\s*${N}`);
 const PLUG_SIZE = new RegExp(
@@ -55,6 +56,8 @@ function plugIn(text: string): InHand['plug'] | null {
   return Number(one) > THICKEST_PLUG_MM ? { lengthMm: size(one) } : { diameterMm: size(one) };
 }
 
-const size = (figure: string): Millimetres => mm(Number(figure));
+/** A fraction is one of an inch: 5/16, 1-1/2. */
+const size = (figure: string): Millimetres =>
+  mm(figure.includes('/') ? figureOf(figure) * MM_PER_INCH : Number(figure));
 const first = (match: RegExpExecArray | null): string | undefined =>
   match?.slice(1).find((each) => each !== undefined);

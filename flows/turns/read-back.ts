@@ -5,6 +5,7 @@ import type { Parts } from '../parts.ts';
 import type { DisplayUnit } from '../reading.ts';
 import { inUnit } from '../wording/in-unit.ts';
 import { inHandIn } from './in-hand.ts';
+import { figureOf } from './tape-figure.ts';
 
 const FIGURE = String.raw`\d+(?:\.\d+)?(?:[ -]\d+\/\d+)?|\d+\/\d+`;
 /** A mark's letter, then how far from the left, then how far up: "A 1025 1020", "mark B is 1675 from the left and 1020 up". */
@@ -37,15 +38,4 @@ function measuredIn(said: string, unit: DisplayUnit, ids: readonly string[]): Me
     fromLeftMm: mm(figureOf(left) * MM_PER[unit]),
     upMm: mm(figureOf(up) * MM_PER[unit]),
   }));
-}
-
-/** "44-5/16" is 44.3125. */
-function figureOf(figure: string): number {
-  return figure
-    .split(/[ -]/)
-    .map((part) => {
-      const [top = '0', bottom = '1'] = part.split('/');
-      return Number(top) / Number(bottom);
-    })
-    .reduce((total, each) => total + each, 0);
 }

@@ -25,6 +25,7 @@ export function textHeard(open: Open, said: string, speaker: Speaker, parts: Par
     const picked = pickedIn(said, open.offered);
     if (picked !== null) return tookReading(open, open.offered, picked, speaker, parts);
   }
+  if (THANKS.test(said)) return says(...(awaitingIn(open) === null ? [whereItStands(open)] : []));
   if (saysWhatIsInHand(open, said)) return says(...readBack(said, open, parts));
   const reading = lateFinish(open, said, parts) ?? parts.understand(said, listeningTo(open));
   const unit = spokenUnit(reading);
@@ -39,12 +40,13 @@ export function textHeard(open: Open, said: string, speaker: Speaker, parts: Par
   );
 }
 
-/** Two parts of a fixing told, once there are marks, are what the person has in the hand. */
+/** Two parts of a fixing told, once there are marks, are what the person has in the hand; so are three at any time. */
 function saysWhatIsInHand(open: Open, said: string): boolean {
-  if (!isWorkedOut(open) || open.standing?.plan.fixing == null) return false;
   if (/\b(?:what|which|why|how|where)\b|\d\s*kg\b/i.test(said)) return false;
   const { bit, plug, screw } = inHandIn(said) ?? {};
-  return [bit, plug, screw].filter((part) => part !== undefined).length > 1;
+  const parts = [bit, plug, screw].filter((part) => part !== undefined).length;
+  const hasMarks = isWorkedOut(open) && (open.standing?.plan.marks.length ?? 0) > 0;
+  return parts > 2 || (parts > 1 && hasMarks);
 }
 
 /** "12 mil", said to the cores, is how thick the plaster is: bricks have no thickness anyone is asked for. */
@@ -69,6 +71,8 @@ function madeOf(open: Open, said: string, reading: Reading, by: Speaker): Turn |
     ? null
     : factsSaid(open, { ...reading, intent: 'answer', facts: [fact], asks: [], refused: [] }, by);
 }
+
+const THANKS = /^\W*(?:(?:thanks?|thank you|thx|ta|cheers)\W*)+(?:mate|very much|a lot|so much)?\W*$/i;
 
 /** A nod or a thank-you, once nothing is asked: heard, and nothing is changed by it. */
 const COURTESY =

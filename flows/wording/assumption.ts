@@ -10,6 +10,7 @@ export function assumptionText(assumption: Assumption, unit: DisplayUnit): strin
 }
 
 function inWords({ field, value }: Assumption, unit: DisplayUnit): string {
+  if (field === 'wall.studs.density') return 'studs of light softwood';
   return describe(partAt(field, value), unit).join(', ') || bare(field, value);
 }
 

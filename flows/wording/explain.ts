@@ -1,5 +1,6 @@
 import type { Plan, Why } from '../../core/plan-shape.ts';
 import { mm } from '../../core/quantity.ts';
+import type { Basis } from '../../core/sources.ts';
 import { awaitingIn, type Open, situationIn, stateOf } from '../open.ts';
 import type { QuestionName } from '../question.ts';
 import { QUESTIONS } from '../questions/all.ts';
@@ -42,7 +43,7 @@ const stops = (caution: Plan['cautions'][number]): boolean => caution.severity =
 
 function asked(plan: Plan, about: string, unit: DisplayUnit): string[] {
   const found = plan.why.filter((why) => isAbout(why, about, unit));
-  if (found.length > 0) return found.slice(0, MOST_AT_ONCE).map((why) => whyText(why, unit));
+  if (found.length > 0) return reasonsOf(found, unit);
   const words = wordsIn(about).filter((word) => word.length > 3 && !SAYS_NOTHING.has(word));
   const shared = (text: string): number => wordsIn(text).filter((word) => words.includes(word)).length;
   const meant = plan.cautions.filter((each) => each.severity !== 'note' && shared(each.text) > 0);
@@ -50,6 +51,13 @@ function asked(plan: Plan, about: string, unit: DisplayUnit): string[] {
     .sort((one, other) => shared(other.text) - shared(one.text))
     .slice(0, 1)
     .map(cautionWhy);
+}
+
+/** Two marks on one line have the same reason; it is given once. */
+function reasonsOf(found: readonly Why[], unit: DisplayUnit): string[] {
+  const key = ({ formula, inputs, result }: Why): string => JSON.stringify([formula, inputs, result]);
+  const once = found.filter((why, at) => found.findIndex((each) => key(each) === key(why)) === at);
+  return once.slice(0, MOST_AT_ONCE).map((why) => whyText(why, unit));
 }
 
 /** More than this in one reply is a lecture. */
@@ -93,10 +101,20 @@ function whyText(why: Why, unit: DisplayUnit): string {
     inputText(name, value, isMeasured(why) ? unit : 'mm'),
   );
   const from = inputs.length === 0 ? '' : ` With ${inputs.join(', ')}.`;
-  const basis = why.basis.map((each) => `${each.title}, ${each.at} (${HOW_KNOWN[each.standing]})`);
+  const basis = basisLines(why.basis);
   const by = basis.length === 0 ? '' : ` Basis: ${basis.join('; ')}.`;
   return `${sentence(`${why.of}: ${atTheTape(why, unit)}`)} It is ${why.formula}.${from}${by}`;
 }
+
+/** Where it comes from; what is our own choice or common practice has no title worth reading, and is said once, last. */
+function basisLines(basis: readonly Basis[]): string[] {
+  const own = basis.filter(({ standing }) => OWN.has(standing)).map(({ standing }) => HOW_KNOWN[standing]);
+  const read = basis.filter(({ standing }) => !OWN.has(standing));
+  const titled = read.map((each) => `${each.title}, ${each.at} (${HOW_KNOWN[each.standing]})`);
+  return [...new Set([...titled, ...own])];
+}
+
+const OWN: ReadonlySet<Basis['standing']> = new Set(['our-choice', 'common-practice']);
 
 const UNITS: readonly (readonly [RegExp, string])[] = [
   [/Mm$/, ' mm'],
@@ -114,11 +132,13 @@ function inputText(name: string, value: number | string, tape: DisplayUnit): str
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .toLowerCase();
   if (typeof value !== 'number') return `${words} ${value}`;
-  return unit === ' mm' ? `${words} ${length(mm(value), tape)}` : `${words} ${tidy(value, 1)}${unit}`;
+  return unit === ' mm' || (form.source === '$' && tape !== 'mm')
+    ? `${words} ${length(mm(value), tape)}`
+    : `${words} ${tidy(value, 1)}${unit}`;
 }
 
 function cautionWhy(caution: Plan['cautions'][number]): string {
-  const basis = caution.basis.map((each) => `${each.title}, ${each.at} (${HOW_KNOWN[each.standing]})`);
+  const basis = basisLines(caution.basis);
   return `${sentence(caution.text)}${basis.length === 0 ? '' : ` Basis: ${basis.join('; ')}.`}`;
 }
 

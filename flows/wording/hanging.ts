@@ -25,7 +25,7 @@ export function hangingText(hanging: HangingSoFar, unit: DisplayUnit): string {
     hanging.hooksApartMm !== undefined &&
       (hanging.hooksApartMm === 0 ? 'one hook' : `two hooks ${length(hanging.hooksApartMm, unit)} apart`),
     hanging.seatToScrewMm !== undefined && seatText(hanging.seatToScrewMm, unit),
-    hanging.standOffMm !== undefined && `bears ${length(hanging.standOffMm, unit)} off the wall`,
+    hanging.standOffMm !== undefined && `hanger ${length(hanging.standOffMm, unit)} off the wall`,
   ]);
   if (name === '') return figures.join('; ');
   return figures.length === 0 ? name : `${name}: ${figures.join('; ')}`;

@@ -38,7 +38,7 @@ describe('a conversation', () => {
     const { replies } = held.say('24 kg');
     expect(replies.map(({ kind, text }) => [kind, text])).toEqual([
       ['text', '24 kg.'],
-      ['question', 'Which country is the wall in?'],
+      ['question', 'Which country is the wall in? Add the year it was built, if you know it.'],
     ]);
   });
 
