@@ -43,8 +43,10 @@ export function shoppingOf(fixing: Fixing, marks: number): Item[] {
     list.push({ item: 'injection resin rated for this wall, one cartridge', count: 1 });
   if (screw) list.push({ item: fastener === 'resin-stud' ? threadedStud(screw) : screwName(screw), count });
   // The pilot is the wood bit itself, where both are one size.
-  if (bit.kind !== 'none') list.push({ item: `${bit.kind} bit ${tenth(bit.diameterMm)} mm`, count: 1 });
-  if (bit.kind === 'tile') list.push({ item: `masonry bit ${tenth(bit.diameterMm)} mm`, count: 1 });
+  const size = `${tenth(bit.diameterMm)} mm`;
+  if (bit.kind === 'tile') list.push({ item: `tile bit one size over ${size}`, count: 1 });
+  if (bit.kind !== 'none')
+    list.push({ item: `${bit.kind === 'tile' ? 'masonry' : bit.kind} bit ${size}`, count: 1 });
   return list;
 }
 

@@ -27,20 +27,28 @@ function marking(job: Job, marks: readonly Mark[]): string[] {
   const datum = job.wall.datum?.kind ?? 'floor';
   const height =
     first.downMm !== undefined
-      ? `${tenth(first.downMm)} down from the ceiling`
-      : `${tenth(first.upMm ?? 0)} up from the ${datum}`;
+      ? `${tenth(first.downMm)} mm down from the ceiling`
+      : `${tenth(first.upMm ?? 0)} mm up from the ${datum}`;
   return [
-    `Tape on the wall. Mark ${first.id}: ${tenth(first.fromLeftMm)} from the left end, ${height}.`,
+    `Tape on the wall. Mark ${first.id}: ${acrossWords(first)}, ${height}.`,
     ...(marks.length > 1
       ? ['Carry the height across from that one mark with a level; do not measure up twice.']
       : []),
-    ...marks
-      .slice(1)
-      .map(
-        (mark) =>
-          `Mark ${mark.id}: ${tenth(mark.fromLeftMm)} from the left end, ${tenth(mark.fromRightMm)} from the right.`,
-      ),
+    ...marks.slice(1).map((mark) => `Mark ${mark.id}: ${acrossWords(mark)}${offLevel(mark, first)}.`),
   ];
+}
+
+const acrossWords = (mark: Mark): string =>
+  `${tenth(mark.fromLeftMm)} mm from the left end, ${tenth(mark.fromRightMm)} mm from the right`;
+
+/** Uneven hangers: a later mark stands off the first one's level line by what they differ. */
+function offLevel(mark: Mark, first: Mark): string {
+  const above =
+    mark.downMm !== undefined && first.downMm !== undefined
+      ? first.downMm - mark.downMm
+      : (mark.upMm ?? 0) - (first.upMm ?? 0);
+  const off = tenth(Math.abs(above));
+  return off === '0' ? '' : `, ${off} mm ${above > 0 ? 'above' : 'below'} the level line of ${first.id}`;
 }
 
 /** One sentence a tolerance, so that a person reads the tape and not a list. */
@@ -62,28 +70,45 @@ const ACTION: Record<Fixing['bit']['action'], string> = {
   none: 'by hand',
 };
 
-function drilling({ bit, fastener }: Fixing): string[] {
+function drilling({ bit, fastener, note }: Fixing): string[] {
   if (bit.kind === 'none') return [];
-  const where = fastener === 'board-across-studs' ? 'Through the board into each stud' : 'At each mark';
+  const where = PLACE_OF_HOLES[fastener] ?? 'At each mark';
+  const size = `${tenth(bit.diameterMm)} mm`;
+  const depth = `stop at ${tenth(bit.depthMm)} mm${onTheWall(fastener) ? '' : ' from the face of the wall'}`;
+  const tiled = bit.kind === 'tile';
   return [
-    `${where}: ${tenth(bit.diameterMm)} mm ${bit.kind} bit, stop at ${tenth(bit.depthMm)} mm, ${ACTION[bit.action]}.`,
-    ...(bit.kind === 'masonry' || bit.kind === 'tile'
-      ? ['Vacuum the hole to the bottom; do not blow it.']
+    ...(tiled
+      ? [
+          `Two layers of tape, then a tile bit one size over ${size}, rotary, through the tile and no further.`,
+        ]
       : []),
+    ...(fastener === 'batten-screws' && note ? [note] : []),
+    `${where}: ${size} ${tiled ? 'masonry' : bit.kind} bit, ${depth}, ${ACTION[bit.action]}.`,
+    ...(bit.kind === 'masonry' || tiled ? ['Vacuum the hole to the bottom; do not blow it.'] : []),
     'Stop on any change of feel, metal, damp or a void.',
   ];
 }
 
+/** Holes that are not at the marks. */
+const PLACE_OF_HOLES: Partial<Record<Fixing['fastener'], string>> = {
+  'board-across-studs': 'At each stud the board crosses, two holes one above the other',
+};
+
+/** A board or batten stands in front of the wall: the depth is still the wall's. */
+const onTheWall = (fastener: Fixing['fastener']): boolean =>
+  fastener !== 'board-across-studs' && fastener !== 'batten-screws';
+
+/** What comes off the shelf with how to set it is read before the screw goes in, not after. */
 function setting({ fastener, note, plug, screw }: Fixing): string[] {
   const steps: string[] = [];
   if (plug)
     steps.push(
       `Push the ${tenth(plug.diameterMm)} x ${tenth(plug.lengthMm)} mm plug in until its rim is past the finish, at the base material.`,
     );
+  if (note && fastener !== 'batten-screws') steps.push(note);
   if (fastener === 'resin-stud')
     steps.push('Fill from the back of the hole and turn the stud in; keep off it until it has cured.');
   else if (screw) steps.push(`Fit the ${screwName(screw)}, the last turns by hand.`);
-  if (note) steps.push(note);
   return steps;
 }
 

@@ -1,3 +1,4 @@
+import type { Fastener } from '../plan-shape.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 import type { Hole } from '../wall/clearance.ts';
@@ -23,11 +24,16 @@ export function radiusOf({ fixing }: Facts): Millimetres {
   return mm(diameter / 2);
 }
 
-/** How deep from the finished face anything goes: bit, pilot, or a screw in timber. Null while nothing is chosen. */
+/** Screws that bite in timber: where no pilot is told, the screw itself says how deep they go. */
+const IN_TIMBER: readonly Fastener[] = ['stud-screw', 'timber-screw', 'batten-screws', 'board-across-studs'];
+
+/**
+ * How deep from the finished face the hole goes: bit or pilot, or a screw in timber. A bolt that only passes
+ * a sheet into the cavity behind it makes no deeper hole than the sheet. Null while nothing is chosen.
+ */
 export function depthOf({ fixing }: Facts): Millimetres | null {
   if (!fixing?.ok) return null;
-  const { bit, pilot, screw, plug } = fixing.fixing;
-  const screwOnly = plug === undefined ? (screw?.lengthMm ?? 0) : 0;
-  const inTimber = bit.kind === 'wood' || bit.kind === 'metal' ? screwOnly : 0;
-  return mm(Math.max(bit.depthMm, pilot?.depthMm ?? 0, inTimber));
+  const { bit, fastener, pilot, plug, screw } = fixing.fixing;
+  const byScrew = plug === undefined && pilot === undefined && IN_TIMBER.includes(fastener);
+  return mm(Math.max(bit.depthMm, pilot?.depthMm ?? 0, byScrew ? (screw?.lengthMm ?? 0) : 0));
 }

@@ -48,6 +48,14 @@ const tooDeep = (facts: Facts): boolean => {
   return depth !== null && isDeep(depth, deepFrom(facts));
 };
 
+/** "50 mm", or in a stud wall of a country that sets cables back, what that setback makes of it. */
+const depthText = (facts: Facts): string => {
+  const from = deepFrom(facts);
+  return from === SHALLOW.value
+    ? `${SHALLOW.value} mm`
+    : `${Math.round(from)} mm (the board and how far back in the stud a cable must lie)`;
+};
+
 const nothingSeen = (facts: Facts): boolean => facts.heard(facts.job.wall?.accessories) === 'unknown';
 
 /** An unfinished job whose thickness was not asked may still prove thick. */
@@ -125,7 +133,7 @@ export const servicesRules: readonly Rule[] = [
     whileDrilling: true,
     applies: tooDeep,
     text: (facts) =>
-      `The hole depth is over ${Math.round(deepFrom(facts))} mm: deep enough to reach cables that can lawfully be anywhere. Scan, and switch off the circuits in this wall.`,
+      `The hole depth is over ${depthText(facts)}: deep enough to reach cables that can lawfully be anywhere. Scan, and switch off the circuits in this wall.`,
     basis: from(SHALLOW, CABLE_SETBACK),
   },
 ];
