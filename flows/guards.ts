@@ -16,7 +16,7 @@ const putOff =
 const deciding =
   (name: QuestionName): Guard =>
   ({ context }) =>
-    context.deciding.has(name);
+    context.deciding === name;
 
 /** Facts about a situation, by name; the machine says what follows from each. */
 export const guards = {

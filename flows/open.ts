@@ -52,7 +52,7 @@ export function openFrom(
 export function heard(open: Open, added: readonly Entry[], parts: Parts): Open {
   if (added.length === 0 && stateOf(open) !== 'paused') return open;
   const folded = fold(added, open.folded);
-  const situation = situationOf(folded, parts);
+  const situation = situationOf(folded, parts, situationIn(open));
   const [snapshot] = transition(conversation, open.snapshot, { type: 'HEARD', situation });
   return { ...open, folded, snapshot };
 }

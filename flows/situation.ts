@@ -14,8 +14,8 @@ export type Situation = Heard & {
   readonly askedBack: QuestionName | null;
   /** What stops the job wherever the piece goes. */
   readonly stops: readonly Caution[];
-  /** Questions that are asked only because their answer would change this plan. */
-  readonly deciding: ReadonlySet<QuestionName>;
+  /** A question that is asked only because its answer would change this plan. */
+  readonly deciding: QuestionName | null;
   /** Worked out once nothing is left to ask. */
   readonly plan: Plan | null;
   readonly whole: Job | null;
@@ -28,21 +28,19 @@ export type Situation = Heard & {
 
 const NAMES = Object.keys(QUESTIONS) as QuestionName[];
 
-/** Works out where the conversation stands from the folded answers. */
-export function situationOf(folded: Folded, parts: Parts): Situation {
+/** Works out where the conversation stands from the folded answers; what stood `before` is kept where no answer has changed. */
+export function situationOf(folded: Folded, parts: Parts, before?: Situation): Situation {
   const { job, live } = folded;
   const heard: Heard = { job, answered: answeredIn(live), unknown: unknownIn(live) };
-  const stops = parts.stopsSoFar(job);
-  const whole = stops.length === 0 && !NAMES.some((name) => isOpen(name, heard)) ? wholeJob(job) : null;
-  const deciding = whole === null ? NONE : decidingOf(whole, heard, parts.planOf);
-  const plan = whole === null || deciding.size > 0 ? null : parts.planOf(whole);
+  const worked = before && isTheSame(before, heard) ? before : workedOut(heard, parts);
+  const { plan } = worked;
   return {
     ...heard,
     askedBack: askedBackIn(live),
-    stops,
-    deciding,
+    stops: worked.stops,
+    deciding: worked.deciding,
     plan,
-    whole,
+    whole: worked.whole,
     confirmed: live.some((entry) => entry.act === 'confirm'),
     hasGuesses:
       live.some(({ inferred, act }) => inferred === true || act === 'default') ||
@@ -51,7 +49,25 @@ export function situationOf(folded: Folded, parts: Parts): Situation {
   };
 }
 
-const NONE: ReadonlySet<QuestionName> = new Set();
+type WorkedOut = Pick<Situation, 'stops' | 'deciding' | 'plan' | 'whole'>;
+
+function workedOut(heard: Heard, { stopsSoFar, planOf }: Parts): WorkedOut {
+  const stops = stopsSoFar(heard.job);
+  const whole = stops.length === 0 && !NAMES.some((name) => isOpen(name, heard)) ? wholeJob(heard.job) : null;
+  const deciding = whole === null ? null : decidingOf(whole, heard, planOf);
+  return { stops, whole, deciding, plan: whole === null || deciding !== null ? null : planOf(whole) };
+}
+
+/** The fold keeps the very job when an entry sets nothing of it: a yes, an acknowledgement. */
+function isTheSame(before: Situation, { job, answered, unknown }: Heard): boolean {
+  const rest = ({ size }: ReadonlySet<QuestionName>, now: ReadonlySet<QuestionName>): boolean =>
+    size === now.size;
+  return (
+    before.job === job &&
+    rest(before.unknown, unknown) &&
+    [...answered].every((name) => before.answered.has(name) || name === 'confirm' || name === 'acknowledge')
+  );
+}
 
 /** Missing, and not yet put off. */
 export function isWanted(name: QuestionName, heard: Heard): boolean {

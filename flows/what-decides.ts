@@ -40,10 +40,10 @@ const DOUBTS: readonly Doubt[] = [
   },
 ];
 
-/** The questions whose answer would change this plan and is not there. */
-export function decidingOf(job: Job, heard: Heard, planOf: (job: Job) => Plan): ReadonlySet<QuestionName> {
+/** The first question whose answer would change this plan and is not there; the next is looked at after its answer. */
+export function decidingOf(job: Job, heard: Heard, planOf: (job: Job) => Plan): QuestionName | null {
   const open = DOUBTS.filter((doubt) => doubt.isMissing(job) && !heard.unknown.has(doubt.question));
-  return new Set(open.filter((doubt) => decides(doubt, job, planOf)).map((doubt) => doubt.question));
+  return open.find((doubt) => decides(doubt, job, planOf))?.question ?? null;
 }
 
 function decides(doubt: Doubt, job: Job, planOf: (job: Job) => Plan): boolean {
