@@ -1,18 +1,18 @@
+import { tiltCaution } from './caution/level.ts';
 import { cautionsOf } from './caution/rules.ts';
 import { chooseFixing } from './fixing/choose.ts';
 import { holds, type InHand } from './fixing/in-hand.ts';
 import type { Job } from './job.ts';
-import { tiltOf } from './layout/level.ts';
 import { setOut } from './layout/marks.ts';
 import type { SetOut } from './layout/set-out.ts';
+import { TAPE_READING } from './layout/tolerance.ts';
+import { isFor, isOff, type MeasuredMark, offBy, type Pair, paired, tiltBetween } from './measured-marks.ts';
 import { planOf } from './plan.ts';
-import type { Caution, Mark, Plan, Verdict } from './plan-shape.ts';
-import { type Degrees, difference, type Millimetres, mm } from './quantity.ts';
-import { sourced } from './sources.ts';
+import type { Caution, Plan, Verdict } from './plan-shape.ts';
+import { type Degrees, degrees, difference, type Millimetres, mm, toTenth } from './quantity.ts';
 import { rounded } from './tenth.ts';
 
-/** A mark as measured on the wall: from the left end, and up from the datum. Millimetres. */
-export type MeasuredMark = { id: string; fromLeftMm: Millimetres; upMm: Millimetres };
+export type { MeasuredMark };
 export type Measured = { marks?: MeasuredMark[]; fixing?: InHand };
 
 /** `offByMm` is measured less planned, right and up positive; `tiltDeg` positive when the right side is high. */
@@ -25,13 +25,11 @@ export type Check = {
   text: string;
 };
 
-const TAPE_READING = sourced(mm(2), 'our-choice', 'design: within 2 mm is tape reading', 'our-choice');
-const TILT_AIM = sourced(0.2, 'our-choice', 'a third of what the eye sees', 'our-choice');
-
 /**
  * Compares what was measured with what was planned, in words a person at the wall can act on.
  * `stop` when a measured hole falls in a keep-clear zone, the fixing in hand does not hold, or the job
- * itself stops; `care` beyond 2 mm or from 0.2 degrees; else `go`. Never throws.
+ * itself stops; `care` beyond 2 mm, from 0.2 degrees, where a measured hole comes near a zone, or while
+ * a mark is not measured; else `go`. Never throws.
  */
 export function checkOf(job: Job, measured: Measured): Check {
   const plan = planOf(job);
@@ -39,31 +37,30 @@ export function checkOf(job: Job, measured: Measured): Check {
   if (plan.verdict === 'stop' || !layout.ok) return stops(plan);
 
   const pairs = paired(layout.marks, measured.marks ?? []);
-  const marks = pairs.map(({ planned, found }) => ({ id: found.id, offByMm: offBy(planned, found) }));
+  const marks = pairs.map((pair) => ({ id: pair.planned.id, offByMm: offBy(pair, pairs[0]) }));
   const tiltDeg = tiltBetween(pairs);
-  const inHand = measured.fixing ? holds(job, layout, measured.fixing) : null;
-  const cautions = newStops(job, layout, pairs);
+  const { fixing } = measured;
+  const inHand =
+    fixing && Object.values(fixing).some((each) => each !== undefined) ? holds(job, layout, fixing) : null;
+  const cautions = [...newCautions(job, layout, pairs, plan), ...tiltSaid(tiltDeg)];
   const off = marks.filter(({ offByMm }) => isOff(offByMm));
-  const tilted = tiltDeg !== null && Math.abs(tiltDeg) >= TILT_AIM.value;
-  const stray = (measured.marks ?? []).filter((each) => !layout.marks.some((mark) => mark.id === each.id));
+  const stray = (measured.marks ?? []).filter((each) => !layout.marks.some((mark) => isFor(mark, each)));
   const missing = layout.marks.filter((mark) => !pairs.some((pair) => pair.planned.id === mark.id));
+  const begun = (measured.marks?.length ?? 0) > 0;
   const verdict: Verdict =
-    cautions.length > 0 || (inHand && !inHand.holds)
+    cautions.some((each) => each.severity === 'stop') || (inHand && !inHand.holds)
       ? 'stop'
-      : off.length > 0 || tilted || stray.length > 0
+      : cautions.length > 0 || off.length > 0 || stray.length > 0 || (begun ? missing.length > 0 : !inHand)
         ? 'care'
         : 'go';
   const text = [
-    ...cautions.map((caution) => caution.text),
+    ...cautions.filter((each) => each.severity !== 'note').map((caution) => caution.text),
     ...(inHand ? [inHand.text] : []),
     ...off.map(({ id, offByMm }) => `Mark ${id} is ${wayOff(offByMm)}. Move it before you drill.`),
-    ...(tilted
-      ? [
-          `As marked it would hang ${tenth(Math.abs(tiltDeg))} degrees out, ${tiltDeg > 0 ? 'right' : 'left'} side high.`,
-        ]
-      : []),
+    ...pairs.flatMap(readBelow),
+    ...tiltText(tiltDeg),
     ...stray.map((each) => `There is no mark ${each.id} in this plan.`),
-    ...(missing.length > 0 && (measured.marks?.length ?? 0) > 0
+    ...(missing.length > 0 && begun
       ? [`Not measured yet: ${missing.map((mark) => mark.id).join(', ')}.`]
       : []),
     ...(verdict === 'go' && pairs.length > 0
@@ -80,37 +77,33 @@ export function checkOf(job: Job, measured: Measured): Check {
   });
 }
 
-type Pair = { planned: Mark; found: MeasuredMark };
-
-function paired(planned: readonly Mark[], found: readonly MeasuredMark[]): Pair[] {
-  return planned.flatMap((mark) => {
-    const match = found.find((each) => each.id === mark.id);
-    return match ? [{ planned: mark, found: match }] : [];
-  });
+/** A tape from the datum below a later mark reads what the datum's fall makes of it: said, so that nobody moves a right mark. */
+function readBelow({ planned, found }: Pair): string[] {
+  const { id, upMm, upHereMm } = planned;
+  if (upMm === undefined || upHereMm === undefined) return [];
+  const reads = Math.abs(difference(found.upMm, upHereMm)) <= TAPE_READING.value;
+  return reads && Math.abs(difference(upHereMm, upMm)) > TAPE_READING.value
+    ? [
+        `If ${id} was measured up from straight below it, it is right: the datum runs out, and a tape there should read ${toTenth(upHereMm)} mm.`,
+      ]
+    : [];
 }
 
-function offBy(planned: Mark, found: MeasuredMark): { across: Millimetres; up: Millimetres } {
-  return {
-    across: difference(found.fromLeftMm, planned.fromLeftMm),
-    up: difference(found.upMm, planned.upMm ?? found.upMm),
-  };
+function tiltSaid(tiltDeg: Degrees | null): Caution[] {
+  const said = tiltDeg === null ? null : tiltCaution(tiltDeg);
+  return said === null ? [] : [said];
 }
 
-const isOff = (off: { across: Millimetres; up: Millimetres }): boolean =>
-  Math.abs(off.across) > TAPE_READING.value || Math.abs(off.up) > TAPE_READING.value;
-
-/** How crooked it will hang: what the right mark is high by against the left, over the span as found. */
-function tiltBetween(pairs: readonly Pair[]): Degrees | null {
-  const first = pairs[0];
-  const last = pairs.at(-1);
-  if (!first || !last || first === last) return null;
-  const rise = difference(offBy(last.planned, last.found).up, offBy(first.planned, first.found).up);
-  const span = difference(last.found.fromLeftMm, first.found.fromLeftMm);
-  return span > 0 ? tiltOf(rise, span) : null;
+function tiltText(tiltDeg: Degrees | null): string[] {
+  return tiltDeg === null || tiltSaid(tiltDeg).length === 0
+    ? []
+    : [
+        `As marked it would hang ${toTenth(degrees(Math.abs(tiltDeg)))} degrees out, ${tiltDeg > 0 ? 'right' : 'left'} side high.`,
+      ];
 }
 
-/** Stops that the measured holes bring and the planned ones do not: a hole that has wandered into a zone. */
-function newStops(job: Job, layout: SetOut, pairs: readonly Pair[]): Caution[] {
+/** Stops and warnings that the measured holes bring and the planned ones do not: a hole that has wandered to a zone. */
+function newCautions(job: Job, layout: SetOut, pairs: readonly Pair[], plan: Plan): Caution[] {
   if (pairs.length === 0) return [];
   const shifted = layout.marks.map((mark) => {
     const found = pairs.find((pair) => pair.planned.id === mark.id)?.found;
@@ -119,14 +112,16 @@ function newStops(job: Job, layout: SetOut, pairs: readonly Pair[]): Caution[] {
           ...mark,
           fromLeftMm: found.fromLeftMm,
           fromRightMm: difference(job.wall.widthMm, found.fromLeftMm),
-          upMm: found.upMm,
+          ...(mark.upMm !== undefined && { upMm: found.upMm }),
         }
       : mark;
   });
   const asFound: SetOut = { ...layout, marks: shifted };
-  return cautionsOf({ job, setOut: asFound, fixing: chooseFixing(job, layout) }).filter(
-    (each) => each.severity === 'stop',
-  );
+  const warned = new Set(plan.cautions.filter((each) => each.severity !== 'note').map((each) => each.id));
+  const said = cautionsOf({ job, setOut: asFound, fixing: chooseFixing(job, layout) });
+  const stopping = said.filter((each) => each.severity === 'stop');
+  if (stopping.length > 0) return stopping;
+  return said.filter((each) => each.severity === 'warn' && !warned.has(each.id));
 }
 
 function stops(plan: Plan): Check {
@@ -144,10 +139,8 @@ function stops(plan: Plan): Check {
 function wayOff({ across, up }: { across: Millimetres; up: Millimetres }): string {
   const ways: string[] = [];
   if (Math.abs(across) > TAPE_READING.value)
-    ways.push(`${tenth(Math.abs(across))} mm too far ${across > 0 ? 'right' : 'left'}`);
+    ways.push(`${toTenth(mm(Math.abs(across)))} mm too far ${across > 0 ? 'right' : 'left'}`);
   if (Math.abs(up) > TAPE_READING.value)
-    ways.push(`${tenth(Math.abs(up))} mm too ${up > 0 ? 'high' : 'low'}`);
+    ways.push(`${toTenth(mm(Math.abs(up)))} mm too ${up > 0 ? 'high' : 'low'}`);
   return ways.join(' and ');
 }
-
-const tenth = (value: number): string => String(Math.round(value * 10) / 10);
