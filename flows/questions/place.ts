@@ -2,7 +2,7 @@ import type { JobSoFar } from '../../core/job.ts';
 import { choice, isAbsent, NOT_SURE, type Question } from './shape.ts';
 
 export const across: Question = {
-  asks: 'Where does it go across the wall: centred, or an edge or its middle so many mm from the left or right end?',
+  asks: 'Where does it go across the wall: centred, or an edge or its middle so many mm from the left or right end? Add how high, if you know it.',
   expects: 'place',
   choices: [choice('centre', 'Centred on the wall')],
   why: 'The marks are measured from the ends of the wall.',

@@ -16,7 +16,7 @@ const LABELS: Record<string, string> = {
 };
 
 const ALL_FINE =
-  /^\W*(?:its |it is |theyre |everythings? |all |the wall is |wall is |wall )*(?:all )?(?:fine|good|sound|clear|ok|okay|normal|dry|solid)(?: (?:as far as i know|i think|mate|wall|condition|here|there))*\W*$/;
+  /^\W*(?:its |it is |theyre |everythings? |all |the wall is |wall is |wall )*(?:all )?(?:fine|good|sound|clear|ok|okay|normal)(?: (?:as far as i know|i think|mate|wall|condition|here|there))*\W*$/;
 
 /** The one question for all gates: none of them, those picked out, or asked which. */
 export function answersHazards(outline: Outline, yes: boolean): Found {
@@ -46,6 +46,8 @@ export function answersHazards(outline: Outline, yes: boolean): Found {
     isNoneOfThese(words) ||
     isPlainNo(words) ||
     ALL_FINE.test(words) ||
-    /\bnone of (?:these|those|them|that|the above)\b|\bnothing like that\b|\bno to all\b/.test(words);
+    /\bnone of (?:these|those|them|that|the (?:above|others?|rest))\b|\bnothing like that\b|\bno to all\b/.test(
+      words,
+    );
   return none ? facts(outline, fact('hazards', NO_HAZARDS, said)) : nothing(outline);
 }

@@ -4,6 +4,7 @@ import type { Listening } from '../../reading.ts';
 import { asks, type Found, fact, facts, nothing, refused, settled } from '../words/found.ts';
 import { lengthOf, type Outline, without } from '../words/outline.ts';
 import { acrossInWords } from './across-words.ts';
+import { heightBeside } from './height-beside.ts';
 
 const OF = '(?: (?:edge|side|line|of|it|its|the|frame|mirror|picture|painting|piece|canvas|panel|hand|one))*';
 const REF = `(left|right|centre|middle|cl|centreline)${OF}`;
@@ -32,7 +33,10 @@ const EXPECTED = {
 
 /** Where along the wall it goes, measured from one of its ends. */
 export function readAcross(outline: Outline, listening: Listening): Found {
-  return measured(outline, listening) ?? acrossInWords(outline, listening) ?? nothing(outline);
+  const height = heightBeside(outline, listening);
+  const left = height?.rest ?? outline;
+  const found = measured(left, listening) ?? acrossInWords(left, listening) ?? nothing(left);
+  return height === null ? found : { ...found, facts: [...height.facts, ...found.facts] };
 }
 
 function measured(outline: Outline, listening: Listening): Found | null {
