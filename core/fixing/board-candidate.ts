@@ -1,6 +1,7 @@
 import type { Fixing } from '../plan-shape.ts';
-import { mm, type Newtons, newtons, STANDARD_GRAVITY } from '../quantity.ts';
+import { mm, type Newtons, newtons } from '../quantity.ts';
 import { basisOf, sourced } from '../sources.ts';
+import { knownStuds } from '../wall/studs.ts';
 import { BOARD_ONLY, type BoardAnchor, OUTWARD_SHARE, SHEET, UNDER_TILE } from './board-anchors.ts';
 import type { BoardPlace } from './board-place.ts';
 import { type Candidate, governingOf, type Unusable } from './candidate.ts';
@@ -8,6 +9,7 @@ import { capForce } from './caps.ts';
 import type { HoldingCap } from './holding-cap.ts';
 import { bendingResistance, steelBasis } from './shank-strength.ts';
 import { timberMarks } from './timber-marks.ts';
+import { isOverUsual } from './usual.ts';
 import { shankMm } from './walk-row.ts';
 import { strengthWhys } from './why-it-holds.ts';
 import { envelope, linear, type PointLoad, type WorstCheck, worse } from './worst-check.ts';
@@ -35,8 +37,7 @@ export function boardCandidate(
   if (worst === null) return no('there is no mark for it');
   const held = worst;
   const point = envelope(points);
-  const usual = newtons(anchor.usualKg * STANDARD_GRAVITY);
-  if (place.proven === null && point.shearN > usual && held.utilisation <= 1) {
+  if (place.proven === null && isOverUsual(point.shearN, anchor.usualKg) && held.utilisation <= 1) {
     return no(`over the usual ${anchor.usualKg} kg for it, though within its cap: timber comes first`);
   }
   return {
@@ -58,7 +59,7 @@ export function boardCandidate(
       ...strengthWhys(held, point, anchor.shank, place.armMm, cap),
     ],
     advice: [
-      'A stud is the better fixing: look for one first.',
+      ...(knownStuds(place.job.wall) ? [] : ['A stud is the better fixing: look for one first.']),
       ...inTimber.map(
         (id) =>
           `Mark ${id} has a stud behind it: use a 10 gauge wood screw with 38 mm or more in the wood there, with a pilot.`,

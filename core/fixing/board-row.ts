@@ -1,9 +1,8 @@
 import { type Millimetres, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
-import { clearancesOf, reachOf } from '../wall/clearance.ts';
 import { knownStuds, studsBetween } from '../wall/studs.ts';
-import { zonesOf } from '../wall/zones.ts';
 import type { BoardPlace } from './board-place.ts';
+import { isOffRoutes } from './off-routes.ts';
 
 /** The studs a board or batten stands on, and the worst share of the weight that one of them takes. */
 export type BoardRow = { readonly studs: number; readonly worstShare: number; readonly found: boolean };
@@ -40,14 +39,6 @@ export function boardRow(
   const spread = spacing * Math.min(most - 1, Math.floor(hidden / spacing));
   const worst = Math.max(middle, hidden - middle) / spread;
   return { studs: 2, worstShare: Math.min(1, worst), found: false };
-}
-
-/** The screws of a board go where the studs are, not where the marks are: so they too keep off the routes. */
-function isOffRoutes(xMm: Millimetres, { wall, building }: BoardPlace['job']): boolean {
-  const screw = { id: 'stud', xMm, upMm: null, downMm: null };
-  return clearancesOf(screw, zonesOf(wall, building?.country)).every(
-    (each) => reachOf(each, mm(0)) !== 'inside',
-  );
 }
 
 /** Of two or more studs the outer two carry, by where the centre of mass lies; the worst share. */

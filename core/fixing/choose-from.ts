@@ -60,6 +60,6 @@ const BECAUSE: Record<Candidate['worst']['mode'], string> = {
 
 function tooMuch({ worst, point }: Candidate): string {
   if (!Number.isFinite(point.shearN)) return 'the weight of the piece is not known';
-  const pull = point.tensionN > 1 ? ` and ${Math.round(point.tensionN)} N outward` : '';
-  return `${BECAUSE[worst.mode]}: it may bear ${kilograms(worst.resistanceN)}, and ${kilograms(point.shearN)}${pull} act`;
+  const pull = point.tensionN > 1 ? ` with ${Math.round(point.tensionN)} N of pull outward` : '';
+  return `${BECAUSE[worst.mode]}: ${kilograms(point.shearN)}${pull} on each, where it may bear ${kilograms(worst.resistanceN)}${pull === '' ? '' : ' with no pull'}`;
 }

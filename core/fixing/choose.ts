@@ -10,6 +10,7 @@ import { provenOf } from './holding-cap.ts';
 import { ifSolid } from './if-solid.ts';
 import { notComputed } from './not-computed.ts';
 import { BATTEN } from './stand-off.ts';
+import { isOverUsual } from './usual.ts';
 import { walkedOf } from './walk-candidates.ts';
 import { actionWhys } from './why-it-pulls.ts';
 
@@ -103,7 +104,7 @@ function usualAdvice({ name, usualKg, point, worst }: Candidate): string[] {
   const acting = point.shearN / STANDARD_GRAVITY;
   if (
     usualKg === undefined ||
-    Math.round(acting * 10) <= usualKg * 10 ||
+    !isOverUsual(point.shearN, usualKg) ||
     worst.mode === 'packet-rating' ||
     worst.mode === 'pull-test'
   )

@@ -2,6 +2,7 @@ import type { Job } from '../job.ts';
 import type { SetOut } from '../layout/set-out.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
+import { THIN_WALL } from '../wall/zones.ts';
 
 /** From a free end of masonry to a plug. */
 const EDGE_DISTANCE = sourced(mm(100), 'ETAG020', 'Annex C, where the packet is silent', 'from-memory');
@@ -21,6 +22,7 @@ export function edgeAdvice({ wall }: Job, { marks }: SetOut, holeMm: Millimetres
   const said: string[] = [];
   const edge = EDGE_DISTANCE.value;
   const spacing = PLUG_SPACING.value;
+  const close: string[] = [];
   for (const [at, mark] of marks.entries()) {
     const nearLeft = wall.ends?.left === 'open' && mark.fromLeftMm < edge;
     const nearRight = wall.ends?.right === 'open' && mark.fromRightMm < edge;
@@ -30,17 +32,23 @@ export function edgeAdvice({ wall }: Job, { marks }: SetOut, holeMm: Millimetres
       );
     }
     const next = marks[at + 1];
-    if (next && Math.abs(next.fromLeftMm - mark.fromLeftMm) < spacing && next.upMm === mark.upMm) {
-      said.push(
-        `Marks ${mark.id} and ${next.id} are under ${spacing} mm apart: keep them in different bricks, and ask the packet for its spacing.`,
-      );
-    }
+    if (next && Math.abs(next.fromLeftMm - mark.fromLeftMm) < spacing && next.upMm === mark.upMm)
+      close.push(`${mark.id} and ${next.id}`);
   }
-  const thickness = wall.thicknessMm;
-  if (thickness !== undefined && holeMm - (wall.finish?.thicknessMm ?? 0) > thickness * DEEPEST.value) {
+  if (close.length > 0) {
     said.push(
-      'The hole goes more than two thirds through the wall: know what is on the other face before you drill.',
+      `Marks ${close.join(', ')} are under ${spacing} mm apart: keep them in different bricks, and ask the packet for its spacing.`,
     );
   }
-  return said;
+  return [...said, ...depthAdvice(wall.thicknessMm, holeMm)];
+}
+
+/** Measured at an opening a wall's thickness has its coats in it, as the depth of the hole has. */
+function depthAdvice(thicknessMm: Millimetres | undefined, holeMm: Millimetres): string[] {
+  if (holeMm <= (thicknessMm ?? THIN_WALL.value) * DEEPEST.value) return [];
+  return [
+    thicknessMm === undefined
+      ? `How thick the wall is was not said: measure it at an opening first. A hole of ${holeMm} mm is for a wall of ${Math.ceil(holeMm / DEEPEST.value)} mm or more.`
+      : 'The hole goes more than two thirds through the wall: know what is on the other face before you drill.',
+  ];
 }

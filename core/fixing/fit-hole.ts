@@ -46,8 +46,9 @@ export function fitHole(row: WalkRow, place: Place, onBatten: boolean): FittedHo
       : plugged(row, row.plugMm, finishMm, outsideMm, shelf, onBatten);
   if (typeof fitted === 'string') return fitted;
   const thickness = job.wall.thicknessMm;
-  if (thickness !== undefined && fitted.depthMm > thickness + finishMm - LEFT_BEHIND.value) {
-    return `its hole would be ${fitted.depthMm} mm deep, and the wall is ${thickness} thick`;
+  // Measured at an opening, a wall's thickness has its coats in it; where it has not, this errs on the shallow side.
+  if (thickness !== undefined && fitted.depthMm > thickness - LEFT_BEHIND.value) {
+    return `it goes too near the far face of a wall ${thickness} mm thick`;
   }
   return fitted;
 }

@@ -4,9 +4,11 @@ import { mm } from '../quantity.ts';
 import { basisOf } from '../sources.ts';
 import { type Candidate, governingOf, type Unusable } from './candidate.ts';
 import type { Place } from './fixing-place.ts';
+import { hangerNote } from './hanger-note.ts';
 import { HOLE_BEYOND } from './hole.ts';
-import { type Weighed, weigh } from './masonry-weigh.ts';
+import { addedScrews, type Weighed, weigh } from './masonry-weigh.ts';
 import { nameOf, shankMm, type WalkRow } from './walk-row.ts';
+import { pairingWhys } from './why-it-fits.ts';
 import { strengthWhys } from './why-it-holds.ts';
 
 /** A row of a masonry walk, reckoned through. */
@@ -29,7 +31,8 @@ export function masonryCandidate(row: WalkRow, place: Place): Candidate | Unusab
   };
 }
 
-function fixingOf({ row, count, worst, hole }: Weighed, place: Place): Fixing {
+function fixingOf(weighed: Weighed, place: Place): Fixing {
+  const { row, count, worst, hole } = weighed;
   const onBatten = row.onBattenWholeKg !== undefined || place.job.piece.hanging.by === 'batten';
   const bit: Bit = {
     kind: place.finish.kind === 'tile' ? 'tile' : 'masonry',
@@ -37,7 +40,7 @@ function fixingOf({ row, count, worst, hole }: Weighed, place: Place): Fixing {
     diameterMm: mm(row.holeMm),
     depthMm: hole.depthMm,
   };
-  const note = notesOf(row, place, hole.longHead);
+  const note = notesOf(weighed, place);
   return {
     fastener: row.onBattenWholeKg === undefined ? row.fastener : 'batten-screws',
     count,
@@ -66,18 +69,14 @@ function headOf(row: WalkRow, by: Hanging['by'], onBatten: boolean, longHead: bo
   return longHead ? 'washer' : 'pan';
 }
 
-function notesOf(row: WalkRow, { finish, job }: Place, longHead: boolean): string {
+function notesOf({ row, count, hole: { longHead } }: Weighed, place: Place): string {
+  const { finish, job } = place;
   const by = job.piece.hanging.by;
   return [
     ...(row.note ? [row.note] : []),
     ...(finish.kind === 'tile' ? [TILE] : []),
-    ...(row.onBattenWholeKg === undefined ? [] : [ADDED_BATTEN]),
-    ...(by === 'cord' ? ['A hook with a groove and a keeper under the screw’s head, not a bare screw.'] : []),
-    ...(by === 'keyholes'
-      ? [
-          `The head must pass the round of the keyhole and not the slot, and the slot must take a ${tenth(shankMm(row.shank))} mm shank: try it on the bench.`,
-        ]
-      : []),
+    ...(row.onBattenWholeKg === undefined ? [] : [addedBattenNote(count, place)]),
+    ...hangerNote(by, shankMm(row.shank)),
     ...(longHead && by !== 'keyholes'
       ? ['No pan head is stocked that long: a washer goes under the head.']
       : []),
@@ -86,8 +85,12 @@ function notesOf(row: WalkRow, { finish, job }: Place, longHead: boolean): strin
 
 const TILE =
   'Through the tile on rotary, one size up, on tape; then the masonry bit. The plug goes wholly behind the tile; seal the hole before the screw.';
-const ADDED_BATTEN =
-  'A level batten 18 to 25 mm thick behind the frame takes the plugs; the hangers go on screws in the batten, and a spacer of its thickness near the bottom of the frame.';
+
+/** The plugs of an added batten stand along it and not at the marks. */
+function addedBattenNote(count: number, place: Place): string {
+  const at = addedScrews(place, count).map((xMm) => tenth(xMm));
+  return `A level batten 18 to 25 mm thick behind the frame takes the plugs, ${at.slice(0, -1).join(', ')} and ${at.at(-1)} mm from the left end of the wall; the hangers go on screws in the batten at the marks, and a spacer of its thickness near the bottom of the frame.`;
+}
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
 
@@ -97,18 +100,23 @@ function whysOf(weighed: Weighed, place: Place): Why[] {
   const d = shankMm(row.shank);
   const basis = [basisOf(HOLE_BEYOND)];
   const beyond = HOLE_BEYOND.value;
+  const resin = row.fastener === 'resin-stud';
   return [
     {
       of: 'hole depth',
-      formula: 'the larger of finish + plug + 10 and screw - outside part + 5',
-      inputs: {
-        finishMm: finish.thicknessMm,
-        plugMm: hole.plugMm,
-        screwMm: hole.screwMm,
-        outsideMm: hole.outsideMm,
-        beyondPlugMm: beyond.plugMm,
-        beyondScrewMm: beyond.screwMm,
-      },
+      formula: resin
+        ? 'finish + depth in the base material, and 5 more behind a sleeve'
+        : 'the larger of finish + plug + 10 and screw - outside part + 5',
+      inputs: resin
+        ? { finishMm: finish.thicknessMm, inBaseMm: hole.plugMm }
+        : {
+            finishMm: finish.thicknessMm,
+            [row.plugMm === undefined ? 'inBaseMm' : 'plugMm']: hole.plugMm,
+            screwMm: hole.screwMm,
+            outsideMm: hole.outsideMm,
+            beyondPlugMm: beyond.plugMm,
+            beyondScrewMm: beyond.screwMm,
+          },
       result: `${hole.depthMm} mm`,
       basis,
     },
@@ -116,17 +124,18 @@ function whysOf(weighed: Weighed, place: Place): Why[] {
       of: 'screw length',
       formula: hole.stocked
         ? 'outside part + finish + plug, one diameter more where stocked, then the next stocked length'
-        : 'outside part + finish + depth in the base material',
+        : 'outside part (of a stud: with its nut and washers) + finish + depth in the base material',
       inputs: {
-        outsideMm: hole.outsideMm,
+        outsideMm: hole.stocked ? hole.outsideMm : tenth(hole.screwMm - finish.thicknessMm - hole.plugMm),
         finishMm: finish.thicknessMm,
-        plugMm: hole.plugMm,
+        [row.plugMm === undefined ? 'inBaseMm' : 'plugMm']: hole.plugMm,
         diameterMm: tenth(d),
         shelf: place.shelf,
       },
       result: `${tenth(hole.screwMm)} mm`,
       basis,
     },
+    ...pairingWhys(weighed, place),
     ...strengthWhys(weighed.worst, weighed.point, row.shank, hole.armMm, weighed.cap),
   ];
 }

@@ -6,6 +6,7 @@ import { coneCharacteristic, GAMMA_MC, LEAST_DEPTH, UNKNOWN_CONCRETE } from './c
 import { type FittedHole, fitHole } from './fit-hole.ts';
 import type { Place } from './fixing-place.ts';
 import { type HoldingCap, practiceCap } from './holding-cap.ts';
+import { isOffRoutes } from './off-routes.ts';
 import { outwardPull } from './outward-pull.ts';
 import { pryingPull, worstOfRow } from './prying.ts';
 import { bendingResistance, shankStrength, steelBasis } from './shank-strength.ts';
@@ -132,10 +133,21 @@ function addedBatten(
   if (run < (least - 1) * spacing) return 'the piece is too narrow to hide a batten on four plugs 250 apart';
   const screws = Math.min(most, Math.floor(run / spacing) + 1);
   const apart = mm(run / (screws - 1));
+  if (!addedScrews({ job, setOut }, screws).every((xMm) => isOffRoutes(xMm, job)))
+    return 'a plug of the batten would be in line with a socket, switch or pipe';
   const off = mm(BATTEN.value.thicknessMm + standOffMm);
   const above = aboveBottom(job, setOut, setOut.marks[0]);
   const one = battenPoint(load, screws, apart, load.comOffCentreMm, off, above);
   return Array.from({ length: screws }, () => one);
+}
+
+/** Where the plugs of an added batten go: evenly, the outer ones just inside the frame. Millimetres from the wall's left end. */
+export function addedScrews({ job, setOut }: Pick<Place, 'job' | 'setOut'>, screws: number): Millimetres[] {
+  const { ends } = BATTEN_ROW.value;
+  const run = job.piece.widthMm - 2 * ends;
+  return Array.from({ length: screws }, (_, at) =>
+    mm(setOut.frame.leftMm + ends + (run * at) / (screws - 1)),
+  );
 }
 
 function battenPoint(

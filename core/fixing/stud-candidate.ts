@@ -4,6 +4,7 @@ import { basisOf } from '../sources.ts';
 import { knownStuds, landing } from '../wall/studs.ts';
 import type { BoardPlace } from './board-place.ts';
 import { type Candidate, governingOf, type Unusable } from './candidate.ts';
+import { hangerNote } from './hanger-note.ts';
 import { type Gauge, nominalOf, WOOD_SCREW_ROOT } from './screw-sizes.ts';
 import { lengthsOf, stockedLength } from './stocked-lengths.ts';
 import { studCheck } from './stud-check.ts';
@@ -25,7 +26,7 @@ export function studCandidate(gauge: Gauge, intoMm: number, place: BoardPlace): 
   const missing = carrying.filter((mark) => !landing(mark.fromLeftMm, studs, nominal.nominalMm).on);
   if (missing.length > 0)
     return no(
-      `mark ${missing.map((mark) => mark.id).join(' and ')} can’t take it: not enough timber round the screw`,
+      `${missing.length === 1 ? 'mark' : 'marks'} ${missing.map((mark) => mark.id).join(' and ')} can’t take it: not enough timber round the screw`,
     );
   const fitted = fitStudScrew(gauge, intoMm, standOffMm, beyondMm, shelf, place.batten);
   if (fitted === null) return no('no such screw is stocked that long');
@@ -92,7 +93,10 @@ function studFixing(
       lengthMm: fitted.screwMm,
       head: by === 'keyholes' ? 'round' : fitted.longHead ? 'washer' : 'pan',
     },
-    note: 'A wood screw, never a board screw: those are brittle. Wax it, and drive it by hand or with the clutch low.',
+    note: [
+      'A wood screw, never a board screw: those are brittle. Wax it, and drive it by hand or with the clutch low.',
+      ...hangerNote(by, nominalOf(gauge).nominalMm),
+    ].join(' '),
     governing: governingOf(worst),
     utilisation: worst.utilisation,
   };

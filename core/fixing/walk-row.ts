@@ -50,7 +50,7 @@ const SHANK_NAMES = {
 /** What a row is called in a sentence: "8 x 50 plug with a 14 gauge screw". */
 export function nameOf(row: WalkRow): string {
   const shank = typeof row.shank === 'number' ? `${row.shank} gauge screw` : SHANK_NAMES[row.shank];
-  const onBatten = row.onBattenWholeKg === undefined ? '' : 'batten on four or more of: ';
+  const onBatten = row.onBattenWholeKg === undefined ? '' : 'batten on four or more: ';
   switch (row.fastener) {
     case 'resin-stud':
       return `${onBatten}resin and ${shank}, ${row.embedMm} deep`;
@@ -59,8 +59,10 @@ export function nameOf(row: WalkRow): string {
     case 'spring-toggle':
       return `spring toggle, ${shank}`;
     case 'hollow-unit-plug':
-      return `${onBatten}${row.holeMm} x ${row.plugMm} hollow-unit plug with a ${shank}`;
+      return `${onBatten}${row.holeMm} x ${row.plugMm} hollow-unit plug with ${article(row.shank)} ${shank}`;
     default:
-      return `${onBatten}${row.holeMm} x ${row.plugMm} plug with a ${shank}`;
+      return `${onBatten}${row.holeMm} x ${row.plugMm} plug with ${article(row.shank)} ${shank}`;
   }
 }
+
+const article = (shank: Shank): string => (shank === 8 || shank === 'coach-8' ? 'an' : 'a');

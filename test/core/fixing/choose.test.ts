@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
+import { chooseFixing } from '../../../core/fixing/choose.ts';
+import { setOut } from '../../../core/layout/marks.ts';
 import { mm } from '../../../core/quantity.ts';
-import { chooseFor, held, notHeld, rings } from './a-fixing-job.ts';
+import { chooseFor, fixingJob, held, notHeld, rings } from './a-fixing-job.ts';
 
 const BOARD = {
   baseMaterial: 'plasterboard-on-timber-studs',
@@ -172,7 +174,7 @@ test.each(['US', 'UK', 'AU'] as const)('in %s the screw is one that is stocked t
 
 test('a hole that would go through the wall is not offered [our-choice]', () => {
   const result = chooseFor({ kg: 10, wall: { thicknessMm: mm(50) } });
-  expect(result.rejected.map((each) => each.because).join(' ')).toContain('the wall is 50 thick');
+  expect(result.rejected.map((each) => each.because).join(' ')).toContain('a wall 50 mm thick');
 });
 
 test('a mass nobody knows is held by nothing', () => {
@@ -219,6 +221,10 @@ test('every number of a plan that can be asked about has its formula, result and
     'outward pull',
     'hole depth',
     'screw length',
+    'bit diameter',
+    'number of fixings',
+    'plug',
+    'screw gauge',
     'utilisation',
     'governing resistance',
     'bending of the screw',
@@ -230,6 +236,25 @@ test('every number of a plan that can be asked about has its formula, result and
     expect(each.result).not.toBe('');
     expect(each.basis.length).toBeGreaterThan(0);
   }
+});
+
+test('a stud in resin is asked about with the figures that make its depth and its length [common-practice]', () => {
+  const { fixing, why } = held({ kg: 24, wall: { cores: 'perforated' } });
+  const of = (name: string) => why.find((each) => each.of === name);
+  // 12 plaster + 85 sleeve + 5; outside 6 and 12 for washer, nut and threads, + 12 + 85.
+  expect([fixing.bit.depthMm, fixing.screw?.lengthMm]).toEqual([12 + 85 + 5, 6 + 12 + 12 + 85]);
+  expect(of('hole depth')?.inputs).toEqual({ finishMm: 12, inBaseMm: 85 });
+  expect(of('screw length')?.inputs).toMatchObject({ outsideMm: 18, finishMm: 12, inBaseMm: 85 });
+});
+
+test('a wall whose thickness nobody said is measured before it is drilled [common-practice, our-choice]', () => {
+  const { thicknessMm: _, ...wall } = fixingJob({ kg: 24 }).wall;
+  const job = { ...fixingJob({ kg: 24 }), wall };
+  const layout = setOut(job);
+  if (!layout.ok) throw new Error(layout.text);
+  const result = chooseFixing(job, layout);
+  // 74 deep, two thirds of 111.
+  expect(result.ok && result.advice.join(' ')).toContain('a wall of 111 mm or more');
 });
 
 test('nothing with a nut or a hexagon goes into a keyhole [common-practice]', () => {
@@ -263,9 +288,9 @@ test('a plaster nobody measured is taken on the thick side, and that is said', (
 });
 
 test('a plug near a free end and a hole nearly through are spoken of [ETAG020, from-memory; common-practice]', () => {
-  const wall = { ends: { left: 'open' as const }, thicknessMm: mm(55) };
+  const wall = { ends: { left: 'open' as const }, thicknessMm: mm(65) };
   const thin = held({ kg: 4, wall: { ...wall, widthMm: mm(1100) }, hanging: rings(2, 800) });
-  // Frame 150 to 950; the first ring is at 250. A hole of 12 + 30 + 10 = 52 goes 40 into 55.
+  // Frame 150 to 950; the first ring is at 250. A hole of 12 + 30 + 10 = 52 is more than two thirds of 65.
   expect(thin.advice.join(' ')).toContain('two thirds');
   expect(thin.advice.join(' ')).not.toContain('free end');
   // Frame 10 to 810; the first ring is at 110; moved to 60 in from the side it is at 70.
