@@ -1,27 +1,14 @@
 import type { Job } from '../job.ts';
 import type { SetOut } from '../layout/set-out.ts';
-import type { Fastener, Fixing } from '../plan-shape.ts';
-import { type Millimetres, mm } from '../quantity.ts';
+import type { Fixing } from '../plan-shape.ts';
 import { sourced } from '../sources.ts';
 import { loadOf } from './actions.ts';
 import type { Candidate } from './candidate.ts';
-import { finishOf } from './finish.ts';
+import type { InHand } from './hand.ts';
 import { provenOf } from './holding-cap.ts';
-import { HOLE_BEYOND } from './hole.ts';
 import { GAUGES, nominalOf } from './screw-sizes.ts';
-import { standOffOf } from './stand-off.ts';
 import { walkedOf } from './walk-candidates.ts';
-import { walkOf } from './walks.ts';
-
-type Partly<T> = { [K in keyof T]?: T[K] | undefined };
-
-/** What the person has in the hand: any part of a fixing. */
-export type InHand = {
-  fastener?: Fastener | undefined;
-  bit?: Partly<Fixing['bit']> | undefined;
-  plug?: Partly<NonNullable<Fixing['plug']>> | undefined;
-  screw?: Partly<NonNullable<Fixing['screw']>> | undefined;
-};
+import { wrongWith } from './wrong-in-hand.ts';
 
 export type HandVerdict = { holds: boolean; utilisation: number | null; text: string };
 
@@ -49,7 +36,7 @@ export function holds(job: Job, setOut: SetOut, inHand: InHand): HandVerdict {
     first,
   );
   const utilisation = worst.worst.utilisation;
-  const wrong = walkOf(job.wall) ? lengthsWrong(job, inHand) : [];
+  const wrong = wrongWith(job, inHand, worst.fixing());
   if (utilisation > 1) {
     return {
       holds: false,
@@ -83,10 +70,17 @@ function matches(candidate: Candidate, { fastener, plug, screw, bit }: InHand): 
   ) {
     return false;
   }
-  const gauge = gaugeOf(screw);
-  if (gauge !== undefined && fixing.screw?.gauge !== gauge) return false;
+  return suits(screw, fixing.screw);
+}
+
+/** By gauge where both have one, else by diameter; a bolt or a stud is sold by its diameter alone. */
+function suits(screw: InHand['screw'], reckoned: Fixing['screw']): boolean {
+  if (screw?.gauge === undefined && screw?.diameterMm === undefined) return true;
+  if (reckoned?.gauge !== undefined) return gaugeOf(screw) === reckoned.gauge;
   return (
-    gauge !== undefined || screw?.diameterMm === undefined || same(screw.diameterMm, fixing.screw?.diameterMm)
+    screw.gauge === undefined &&
+    screw.diameterMm !== undefined &&
+    same(screw.diameterMm, reckoned?.diameterMm)
   );
 }
 
@@ -112,39 +106,3 @@ const GAUGE_TAPE = sourced(
   'gauges sold as metric',
   'common-practice',
 );
-
-/** Lengths that do not add up in masonry: C-WL-2, a hole too shallow, a screw too short or one that bottoms. */
-function lengthsWrong(job: Job, { bit, plug, screw }: InHand): string[] {
-  const finish = finishOf(job.wall).thicknessMm;
-  const { standOffMm } = standOffOf(job.piece.hanging);
-  const wrong: string[] = [];
-  const depth = bit?.depthMm;
-  const plugged = plug?.lengthMm;
-  const { screwMm } = HOLE_BEYOND.value;
-  if (depth !== undefined && plugged !== undefined && depth < finish + plugged) {
-    wrong.push(
-      `Part of that plug sits in plaster, which holds nothing. Go deeper, to ${whole(mm(finish + plugged + HOLE_BEYOND.value.plugMm))} mm, or use a longer plug.`,
-    );
-  }
-  if (
-    screw?.lengthMm !== undefined &&
-    plugged !== undefined &&
-    screw.lengthMm < standOffMm + finish + plugged
-  ) {
-    wrong.push(
-      `The screw is too short to fill the plug: ${whole(mm(standOffMm + finish + plugged))} mm or longer.`,
-    );
-  }
-  if (
-    screw?.lengthMm !== undefined &&
-    depth !== undefined &&
-    screw.lengthMm - standOffMm + screwMm > depth + screwMm
-  ) {
-    wrong.push(
-      `The screw bottoms in a hole of ${whole(depth)} mm and spins the plug: drill to ${whole(mm(screw.lengthMm - standOffMm + screwMm))}.`,
-    );
-  }
-  return wrong;
-}
-
-const whole = (value: Millimetres): number => Math.round(value);

@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { checkOf } from '../../core/check.ts';
 import type { Job } from '../../core/job.ts';
 import { planOf } from '../../core/plan.ts';
-import { mm } from '../../core/quantity.ts';
+import { kg, mm } from '../../core/quantity.ts';
 import { fixingJob } from './fixing/a-fixing-job.ts';
 
 /** 600 mm from mark to mark. */
@@ -84,3 +84,24 @@ it('says that a tape below the right mark reads what the floor makes of it', () 
   const check = checkOf(sloping, { marks: [at('A', 0, 0), at('B', 0, -5.4)] });
   expect(check.text).toMatch(/measured up from straight below it, it is right/);
 });
+
+const WALLS: [string, Partial<Job['wall']>][] = [
+  ['solid brick', {}],
+  ['perforated brick', { cores: 'perforated' }],
+  ['tensioned steel ruled out in concrete', { baseMaterial: 'concrete', tensioned: 'no' }],
+  ['board with studs not found', { baseMaterial: 'plasterboard-on-timber-studs', finish: { kind: 'bare' } }],
+  ['tile on brick', { finish: { kind: 'tile', thicknessMm: mm(15) } }],
+];
+
+it.each(WALLS.flatMap(([name, wall]) => [4, 12, 24, 34].map((mass) => [mass, name, wall] as const)))(
+  'a plan read back as it stands is go: %d kg, %s [contract 6]',
+  (mass, _, wall) => {
+    const given = { ...base, piece: { ...base.piece, massKg: kg(mass) }, wall: { ...base.wall, ...wall } };
+    const plan = planOf(given);
+    const { fixing } = plan;
+    const marks = plan.marks.map((mark) => ({ ...mark, upMm: mark.upMm ?? mm(0) }));
+    const check = fixing && checkOf(given, { marks, fixing });
+    expect(check === null || check.verdict).toBe(check === null ? true : 'go');
+    expect(plan.verdict === 'stop').toBe(fixing === null);
+  },
+);

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { holds, type InHand } from '../../../core/fixing/in-hand.ts';
+import type { InHand } from '../../../core/fixing/hand.ts';
+import { holds } from '../../../core/fixing/in-hand.ts';
 import { setOut } from '../../../core/layout/marks.ts';
 import { mm } from '../../../core/quantity.ts';
 import { fixingJob } from './a-fixing-job.ts';
@@ -13,6 +14,14 @@ function hand(inHand: InHand) {
 }
 
 const plug = { diameterMm: mm(8), lengthMm: mm(50) };
+
+/** Studs under both rings, which are 600 apart and the first 1200 from the left. */
+const ON_STUDS = {
+  baseMaterial: 'plasterboard-on-timber-studs',
+  finish: { kind: 'bare' },
+  boardMm: mm(13),
+  studs: { spacingMm: mm(600), firstMm: mm(600), widthMm: mm(45) },
+} as const;
 
 /** 24 kg on two rings, 12 mm of plaster, solid brick. */
 const rows: [string, InHand, boolean, string][] = [
@@ -62,4 +71,56 @@ test.each(rows)('in the hand: %s [our-choice]', (_, inHand, held, says) => {
   const verdict = hand(inHand);
   expect(verdict.holds).toBe(held);
   expect(verdict.text).toContain(says);
+});
+
+/** Strong enough, but not as it is. */
+const wrong: [string, Parameters<typeof fixingJob>[0], InHand, boolean, RegExp][] = [
+  [
+    'the hammer in perforated brick',
+    { kg: 8, wall: { cores: 'perforated' } },
+    {
+      plug: { diameterMm: mm(8), lengthMm: mm(60) },
+      screw: { gauge: 14 },
+      bit: { action: 'hammer-after-finish' },
+    },
+    false,
+    /No hammer/,
+  ],
+  [
+    'a 10 mm bit for an 8 mm plug',
+    { kg: 24 },
+    { plug, screw: { gauge: 14 }, bit: { diameterMm: mm(10) } },
+    false,
+    /slack/,
+  ],
+  [
+    'a countersunk head under a ring',
+    { kg: 24 },
+    { plug, screw: { gauge: 14, head: 'countersunk' } },
+    false,
+    /pan head/,
+  ],
+  [
+    'a board screw of 25 for a stud',
+    { kg: 8, wall: ON_STUDS },
+    { screw: { gauge: 10, lengthMm: mm(25) } },
+    false,
+    /too short/,
+  ],
+  [
+    'a 65 screw for a stud',
+    { kg: 8, wall: ON_STUDS },
+    { screw: { gauge: 10, lengthMm: mm(65) } },
+    true,
+    /will do/,
+  ],
+];
+
+test.each(wrong)('in the hand: %s [common-practice]', (_, given, inHand, held, says) => {
+  const other = fixingJob(given);
+  const layout = setOut(other);
+  if (!layout.ok) throw new Error(layout.text);
+  const verdict = holds(other, layout, inHand);
+  expect(verdict.text).toMatch(says);
+  expect(verdict.holds).toBe(held);
 });
