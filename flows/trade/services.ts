@@ -25,7 +25,7 @@ export const SERVICE_ANSWERS: readonly TradeAnswer[] = [
   },
   {
     asks: [
-      /\b(?:safe|ok|okay|good to go|all right|alright)\b.*\b(?:drill|here|go)\b|\b(?:detector|scanner)\b/,
+      /\b(?:safe|ok|okay|good to go|all right|alright)\b.*\b(?:drill|here|go)\b|\b(?:is|are|will|would) (?:it|this|that|they|the wall|my wall)(?: be)? safe\b|\b(?:detector|scanner)\b/,
     ],
     answer: () =>
       'I can’t say that of any wall, and a quiet detector proves nothing: plastic pipe, dead cable, foil and wet plaster fool it. I can say what was checked; scan, switch off, and stop on any change of feel. (Common practice, no source.)',

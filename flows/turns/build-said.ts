@@ -1,5 +1,4 @@
-import type { Build, JobSoFar } from '../../core/job.ts';
-import { massOf } from '../../core/piece/mass.ts';
+import type { Build } from '../../core/job.ts';
 import { mm } from '../../core/quantity.ts';
 import type { Fact } from '../reading.ts';
 
@@ -14,6 +13,8 @@ const FRAME = new RegExp(
 const BACKING = new RegExp(
   `${N}${MM}(?:thick )?(mdf|hardboard|ply(?:wood)?|foam ?-?board)?\\s*(?:back(?:ing)?(?: board)?)\\b`,
 );
+
+const FRAMELESS = /\bframeless\b|\bno frame\b|\bwithout a frame\b/;
 
 type Of<T> = T extends { material: infer M } ? M : never;
 
@@ -35,13 +36,15 @@ const BACKS: Readonly<Record<string, Of<NonNullable<Build['backing']>>>> = {
   foamboard: 'foam-board',
 };
 
-/** What a piece is made of, from which its mass is reckoned; null when fewer than the glass or the frame are told. */
-export function buildSaid(said: string): Fact | null {
+/** What a piece is made of, from which its mass is reckoned; null when a layer that weighs was not told. */
+export function buildSaid(said: string): { fact: Fact; rest: string } | null {
   const text = said.toLowerCase();
   const [, glassMm, glass] = GLAZING.exec(text) ?? [];
   const [, faceMm, thickMm, wood] = FRAME.exec(text) ?? [];
   const [, backMm, back] = BACKING.exec(text) ?? [];
-  if (glassMm === undefined && faceMm === undefined) return null;
+  // Glass alone says nothing of the frame, which may weigh as much.
+  if (faceMm === undefined && !(glassMm !== undefined && FRAMELESS.test(text))) return null;
+  if (glassMm === undefined && backMm === undefined) return null;
   const build: Build = {
     ...(glassMm !== undefined && {
       glazing: {
@@ -63,13 +66,6 @@ export function buildSaid(said: string): Fact | null {
       },
     }),
   };
-  return { question: 'piece.massKg', value: { piece: { build } }, said, inferred: true };
-}
-
-/** "About 18 kg with a tenth added", once the size is known; nothing before that. */
-export function reckonedMass({ piece }: JobSoFar): string {
-  const { build, massKg, widthMm, heightMm } = piece ?? {};
-  if (build === undefined || massKg !== undefined || widthMm === undefined || heightMm === undefined)
-    return '';
-  return `Reckoned from what it is made of, with a tenth added: ${Math.ceil(massOf({ build, widthMm, heightMm }).massKg * 10) / 10} kg. A scale beats it.`;
+  const rest = text.replace(GLAZING, ' ').replace(FRAME, ' ').replace(BACKING, ' ');
+  return { fact: { question: 'piece.massKg', value: { piece: { build } }, said, inferred: true }, rest };
 }

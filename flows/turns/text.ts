@@ -6,17 +6,17 @@ import type { Parts } from '../parts.ts';
 import type { Fact, Intent, Reading } from '../reading.ts';
 import { tradeAnswer } from '../trade/answer.ts';
 import { explain } from '../wording/explain.ts';
-import { greeting, hasBegun, help, notUnderstood, pausing, whereItStands } from '../wording/talk.ts';
+import { greeting, hasBegun, help, howTo, notUnderstood, pausing, whereItStands } from '../wording/talk.ts';
+import { onAnotherWall } from './another-wall.ts';
 import { notKnown, shortAnswer } from './answers.ts';
 import { askedOfThePlan } from './asked-of-the-plan.ts';
 import { back } from './back.ts';
-import { buildSaid } from './build-said.ts';
 import { askedBack, factsSaid } from './facts.ts';
-import { inHandIn } from './in-hand.ts';
 import { anotherPiece, tookReading } from './offered.ts';
 import { pickedIn } from './picked.ts';
 import { readBack } from './read-back.ts';
 import { spokenUnit } from './spoken-unit.ts';
+import { lateFinish, madeOf, saysWhatIsInHand } from './told-otherwise.ts';
 import { says, type Turn } from './turn.ts';
 
 /** What typed words come to. */
@@ -31,45 +31,14 @@ export function textHeard(open: Open, said: string, speaker: Speaker, parts: Par
   const unit = spokenUnit(reading);
   const by: Speaker = unit ? { ...speaker, unit } : speaker;
   return (
-    madeOf(open, said, reading, by) ??
+    madeOf(open, said, reading, by, parts) ??
+    onAnotherWall(open, said, by, parts) ??
     spokenTo(open, said, reading, by, parts) ??
     factsTurn(open, reading, by) ??
     answered(open, reading.intent, by, parts) ??
     inPassing(open, said) ??
     says(notUnderstood(open))
   );
-}
-
-/** Two parts of a fixing told, once there are marks, are what the person has in the hand; so are three at any time. */
-function saysWhatIsInHand(open: Open, said: string): boolean {
-  if (/\b(?:what|which|why|how|where)\b|\d\s*kg\b/i.test(said)) return false;
-  const { bit, plug, screw } = inHandIn(said) ?? {};
-  const parts = [bit, plug, screw].filter((part) => part !== undefined).length;
-  const hasMarks = isWorkedOut(open) && (open.standing?.plan.marks.length ?? 0) > 0;
-  return parts > 2 || (parts > 1 && hasMarks);
-}
-
-/** "12 mil", said to the cores, is how thick the plaster is: bricks have no thickness anyone is asked for. */
-function lateFinish(open: Open, said: string, parts: Parts): Reading | null {
-  if (
-    awaitingIn(open) !== 'wall.cores' ||
-    !/^\W*\d+(?:\.\d+)?\s*(?:mm|mil+s?|millimet(?:er|re)s?)?\W*(?:thick|plaster|render)?\W*$/i.test(said)
-  )
-    return null;
-  const reading = parts.understand(said, { ...listeningTo(open), awaiting: 'wall.finish' });
-  return reading.facts.length > 0 ? { ...reading, correction: true } : null;
-}
-
-/** Told what it is made of instead of what it weighs, the mass is reckoned. */
-function madeOf(open: Open, said: string, reading: Reading, by: Speaker): Turn | null {
-  const isWanted = awaitingIn(open) === 'piece.massKg' || open.folded.said.piece?.build !== undefined;
-  const fact =
-    isWanted && !reading.facts.some(({ value }) => value.piece?.massKg !== undefined)
-      ? buildSaid(said)
-      : null;
-  return fact === null
-    ? null
-    : factsSaid(open, { ...reading, intent: 'answer', facts: [fact], asks: [], refused: [] }, by);
 }
 
 const THANKS = /^\W*(?:(?:thanks?|thank you|thx|ta|cheers)\W*)+(?:mate|very much|a lot|so much)?\W*$/i;
@@ -97,7 +66,7 @@ function spokenTo(open: Open, said: string, reading: Reading, by: Speaker, parts
     case 'why':
       return { ...says(...explain(open, reading.about)) };
     case 'help':
-      return says(...help(open));
+      return says(...(/^\W+$/.test(said) ? howTo(open) : help(open)));
     case 'stop':
       return { ...says(pausing(open)), pauses: true };
     case 'trade-question':

@@ -40,8 +40,10 @@ function buildText({
 }: NonNullable<NonNullable<JobSoFar['piece']>['build']>): string {
   return phrases([
     glazing !== undefined && `${glazing.thicknessMm} mm ${glazing.material}`,
-    frame !== undefined && `${frame.widthMm} x ${frame.thicknessMm} mm ${frame.material} frame`,
-    backing !== undefined && `${backing.thicknessMm} mm ${backing.material} back`,
+    frame !== undefined &&
+      `${frame.widthMm} x ${frame.thicknessMm} mm ${frame.material === 'mdf' ? 'MDF' : frame.material} frame`,
+    backing !== undefined &&
+      `${backing.thicknessMm} mm ${backing.material === 'mdf' ? 'MDF' : backing.material} back`,
   ]).join(', ');
 }
 

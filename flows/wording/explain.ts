@@ -19,7 +19,9 @@ export function explain(open: Open, about: string | undefined): string[] {
   if (plan !== null && plan.verdict !== 'stop' && about !== undefined && figuresIn(about).length > 0) {
     return [`I find no ${about} in this plan. Ask about ${namesIn(plan)}.`];
   }
-  const question = questionMeant(about) ?? awaitingIn(open);
+  const meant = questionMeant(about);
+  if (meant !== null) return [sentence(QUESTIONS[meant].why)];
+  const question = awaitingIn(open);
   if (question !== null && stateOf(open) !== 'stopped') return [sentence(QUESTIONS[question].why)];
   if (plan !== null && plan.verdict === 'stop') return plan.cautions.filter(stops).map(cautionWhy);
   if (question !== null) return [sentence(QUESTIONS[question].why)];

@@ -2,6 +2,7 @@ import type { JobSoFar } from '../../core/job.ts';
 import { type Open, situationIn } from '../open.ts';
 import { assumedBriefly } from './assumption.ts';
 import { describe } from './describe.ts';
+import { reckonedMass } from './reckoned-mass.ts';
 import { sentence } from './sentence.ts';
 
 const HEADS: readonly (readonly [string, (job: JobSoFar) => JobSoFar])[] = [
@@ -33,9 +34,11 @@ export function summaryOf(open: Open): string {
     const phrases = describe(part(said), unit);
     return phrases.length === 0 ? [] : [`${head}: ${sentence(phrases.join(', '))}`];
   });
+  const reckoned = reckonedMass(said, unit);
   const assumed = assumedBriefly(situationIn(open).plan?.assumptions ?? [], unit);
   return [
     ...lines,
+    ...(reckoned === '' ? [] : [reckoned]),
     ...(none ? ['Hazards: none of the others I asked about.'] : []),
     ...(assumed === '' ? [] : [`Assumed: ${assumed}. A measured figure beats any of them.`]),
   ].join('\n');

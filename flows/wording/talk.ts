@@ -51,6 +51,12 @@ export function hasBegun(open: Open): boolean {
   return open.folded.live.some((entry) => entry.act !== 'default');
 }
 
+/** A lone "?": how to find out what is asked, or what can be said. */
+export function howTo(open: Open): string[] {
+  const question = awaitingIn(open);
+  return question === null ? help(open) : [sentence(QUESTIONS[question].howTo)];
+}
+
 export function help(open: Open): string[] {
   const question = awaitingIn(open);
   const now = question === null ? [] : [`Just now: ${sentence(QUESTIONS[question].howTo)}`];
