@@ -10,6 +10,14 @@ export type Side = Found & { dimension: Dimension | null };
 /** A bare number word up to this counts things, unless it is one of a pair; our choice. */
 const FEW = 12;
 
+/** At these questions two figures with an "x" answer nothing of the wall's. */
+const NO_PAIR_OF_ITS_OWN: ReadonlySet<Listening['awaiting']> = new Set([
+  null,
+  'piece.kind',
+  'wall.baseMaterial',
+  'wall.cores',
+]);
+
 /** Figures of the wall, the hangers, a coat of plaster or a place are not the piece's. */
 export function isOfPiece(all: readonly Token[], side: Side, listening: Listening, open: boolean): boolean {
   if (side.dimension === 'deep' || (side.inward && side.dimension === null)) return false;
@@ -27,6 +35,13 @@ export function isOfPiece(all: readonly Token[], side: Side, listening: Listenin
   const after = subjectAfter(all, side);
   if (after !== null) return after === 'piece';
   const before = subjectBefore(all, side);
+  if (
+    before === 'wall' &&
+    paired &&
+    isPartedFromNoun(all, side) &&
+    NO_PAIR_OF_ITS_OWN.has(listening.awaiting)
+  )
+    return true;
   if (before === 'wall' || before === 'ceiling') return false;
   if (before === 'datum') return paired || isPartedFromNoun(all, side);
   if (
@@ -39,7 +54,7 @@ export function isOfPiece(all: readonly Token[], side: Side, listening: Listenin
     return side.dimension !== null || paired;
   }
   const wallAsked = listening.awaiting?.startsWith('wall.') === true;
-  return open || before === 'piece' || !wallAsked;
+  return open || before === 'piece' || !wallAsked || (paired && NO_PAIR_OF_ITS_OWN.has(listening.awaiting));
 }
 
 /** Two figures with an "x" between, the words for them allowed: "1,250 mm (h) x 875 mm (w)". */

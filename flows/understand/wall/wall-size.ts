@@ -80,7 +80,9 @@ const FORMS: Form[] = [
   },
   {
     question: 'wall.widthMm',
-    words: new RegExp(`<(\\d+)>(?: (?:wide|long|across))? (?:\\w+ )?${SPACE}\\b(?! ?(?:<|mount))`),
+    words: new RegExp(
+      `(?<!\\b(?:x|by) )<(\\d+)>(?: (?:wide|long|across))? (?:\\w+ )?${SPACE}\\b(?! ?(?:<|mount))`,
+    ),
     value: width,
     expected: 'the width of a wall',
   },
