@@ -63,6 +63,11 @@ function whole(job: Job, layout: Set, held: Held, cautions: Caution[]): Plan {
   return plan;
 }
 
+/** What was tried is named only where nothing but the fastening stops: no way to fix into a wall nobody may drill. */
+function onlyTheFixing(cautions: readonly Caution[]): boolean {
+  return cautions.every((each) => each.severity !== 'stop' || each.id === 'C-GT-9');
+}
+
 /** No hole position and no drilling step leaves the program until what stops the job is cleared. */
 function stopped(job: Job, layout: LayoutResult, fixing: FixingResult | null, cautions: Caution[]): Plan {
   const bases: Basis[] = cautions.flatMap((caution) => [...caution.basis]);
@@ -74,10 +79,13 @@ function stopped(job: Job, layout: LayoutResult, fixing: FixingResult | null, ca
     actions: { weightN: weightOf(massOf(job.piece).massKg), perMark: [] },
     fixing: null,
     alternatives: [],
-    rejected: fixing && !fixing.ok ? fixing.rejected : [],
+    rejected: fixing && !fixing.ok && onlyTheFixing(cautions) ? fixing.rejected : [],
     cautions,
     clear: cautions.flatMap((each) => (each.severity === 'stop' && each.clears ? [each.clears] : [])),
-    assumptions: assumptionsOf(job, layout.ok ? layout.assumptions : []),
+    assumptions: assumptionsOf(job, [
+      ...(layout.ok ? layout.assumptions : []),
+      ...(fixing && !fixing.ok ? fixing.assumptions : []),
+    ]),
     advice: [],
     steps: [],
     tools: [],

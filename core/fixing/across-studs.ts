@@ -1,4 +1,4 @@
-import type { Fixing } from '../plan-shape.ts';
+import type { Assumption, Fixing } from '../plan-shape.ts';
 import { type Millimetres, mm, newtons } from '../quantity.ts';
 import { basisOf, sourced } from '../sources.ts';
 import { knownStuds, landing } from '../wall/studs.ts';
@@ -12,7 +12,7 @@ import { type Gauge, nominalOf } from './screw-sizes.ts';
 import { BATTEN } from './stand-off.ts';
 import { fitStudScrew, pilotOf, studWhys } from './stud-candidate.ts';
 import { studCheck } from './stud-check.ts';
-import { cleatStrength } from './stud-strength.ts';
+import { cleatStrength, TIMBER_TAKEN } from './stud-strength.ts';
 import { utilisationWhy } from './why-it-holds.ts';
 import type { PointLoad } from './worst-check.ts';
 
@@ -74,8 +74,16 @@ export function acrossStuds(gauge: Gauge, place: BoardPlace): Candidate | Unusab
       },
     ],
     advice: adviceOf(row, batten),
+    taken: row.found ? [TIMBER_TAKEN] : [TIMBER_TAKEN, STUDS_TAKEN],
   };
 }
+
+const STUDS_TAKEN: Assumption = {
+  field: 'wall.studs',
+  value: 'unknown',
+  because:
+    'two studs at the closest usual spacing are reckoned with, lying as badly behind the frame as they can',
+};
 
 const ON_BOARD =
   'A level board 18 to 25 mm thick, behind the frame, two screws in each stud, one above the other; the hangers go on 10 gauge screws through the whole thickness of the board, at the marks. A spacer of its thickness goes near the bottom of the frame.';

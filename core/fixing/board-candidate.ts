@@ -1,16 +1,15 @@
-import type { Fixing } from '../plan-shape.ts';
-import { mm, type Newtons, newtons } from '../quantity.ts';
-import { basisOf, sourced } from '../sources.ts';
+import { type Newtons, newtons } from '../quantity.ts';
+import { basisOf } from '../sources.ts';
 import { knownStuds } from '../wall/studs.ts';
+import { anchorFixing, anchorWhys, roomBehind } from './board-anchor-fixing.ts';
 import { BOARD_ONLY, type BoardAnchor, OUTWARD_SHARE, SHEET, UNDER_TILE } from './board-anchors.ts';
 import type { BoardPlace } from './board-place.ts';
-import { type Candidate, governingOf, type Unusable } from './candidate.ts';
+import type { Candidate, Unusable } from './candidate.ts';
 import { capForce } from './caps.ts';
 import type { HoldingCap } from './holding-cap.ts';
 import { bendingResistance, steelBasis } from './shank-strength.ts';
 import { timberMarks } from './timber-marks.ts';
 import { isOverUsual } from './usual.ts';
-import { shankMm } from './walk-row.ts';
 import { strengthWhys } from './why-it-holds.ts';
 import { envelope, linear, type PointLoad, type WorstCheck, worse } from './worst-check.ts';
 
@@ -48,16 +47,8 @@ export function boardCandidate(
     point,
     worst: held,
     fixing: () => anchorFixing(anchor, place, held),
-    why: () => [
-      {
-        of: 'hole depth',
-        formula: 'through finish and board',
-        inputs: { beyondMm: place.beyondMm },
-        result: `${Math.ceil(place.beyondMm)} mm`,
-        basis: [basisOf(SHEET)],
-      },
-      ...strengthWhys(held, point, anchor.shank, place.armMm, cap),
-    ],
+    why: () => [...anchorWhys(anchor, place), ...strengthWhys(held, point, anchor.shank, place.armMm, cap)],
+    taken: place.job.wall.voidMm === undefined ? [roomBehind(anchor)] : [],
     advice: [
       ...(knownStuds(place.job.wall) ? [] : ['A stud is the better fixing: look for one first.']),
       ...inTimber.map(
@@ -123,40 +114,5 @@ function anchorCheck(anchor: BoardAnchor, point: PointLoad, cap: HoldingCap, pla
     utilisation: bent,
     basis: steelBasis('screw-bending', anchor.shank),
     noSource: false,
-  };
-}
-
-/** Past the board by this much, so that what opens behind it has thread to open on. */
-const BEHIND = sourced(
-  { screwMm: 20, boltMm: 45, stepMm: 5, suppliedMm: [32, 38] },
-  'common-practice',
-  'board anchors: screws 25 to 38, bolts 50 to 100',
-  'common-practice',
-);
-
-function anchorFixing(anchor: BoardAnchor, place: BoardPlace, worst: WorstCheck): Fixing {
-  const through = place.outsideMm + place.beyondMm;
-  const gauge = typeof anchor.shank === 'number' ? anchor.shank : undefined;
-  const { screwMm, boltMm, stepMm, suppliedMm } = BEHIND.value;
-  const supplied = suppliedMm.find((each) => each >= through + screwMm) ?? Math.max(...suppliedMm);
-  const lengthMm = mm(gauge === undefined ? Math.ceil((through + boltMm) / stepMm) * stepMm : supplied);
-  return {
-    fastener: anchor.fastener,
-    count: place.setOut.marks.length,
-    bit: {
-      kind: place.tiled ? 'tile' : 'wood',
-      action: anchor.action,
-      diameterMm: mm(anchor.holeMm),
-      depthMm: mm(Math.ceil(place.beyondMm)),
-    },
-    screw: {
-      ...(gauge !== undefined && { gauge }),
-      diameterMm: shankMm(anchor.shank),
-      lengthMm,
-      head: place.job.piece.hanging.by === 'keyholes' ? 'round' : gauge === undefined ? 'washer' : 'pan',
-    },
-    note: `${anchor.note} For board ${Math.round(place.boardMm * 10) / 10} mm thick with ${anchor.voidMm} mm clear behind it. The screw or bolt as supplied, if the packet’s differs.`,
-    governing: governingOf(worst),
-    utilisation: worst.utilisation,
   };
 }

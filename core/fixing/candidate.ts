@@ -1,4 +1,4 @@
-import type { Fastener, Fixing, Why } from '../plan-shape.ts';
+import type { Assumption, Fastener, Fixing, Why } from '../plan-shape.ts';
 import type { PointLoad, WorstCheck } from './worst-check.ts';
 
 /** A fastening that was reckoned through for this piece. */
@@ -16,6 +16,8 @@ export type Candidate = {
   readonly fixing: () => Fixing;
   readonly why: () => Why[];
   readonly advice: readonly string[];
+  /** What only this fastening had to take for granted. */
+  readonly taken?: readonly Assumption[];
 };
 
 /** A fastening that can't be used here at all, and why. */

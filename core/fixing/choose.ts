@@ -33,7 +33,6 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
       basis: [...load.basis],
     };
   }
-  const assumptions = [...load.assumptions, ...walked.assumptions];
   const { chosen, alternatives, rejected } = pick(walked.walk);
   if (chosen === null) {
     return {
@@ -44,8 +43,8 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
         : 'How heavy the piece is is not known, so nothing can be said to hold it.',
       clears: Number.isFinite(actions.weightN) ? WHAT_CLEARS : 'Weigh it, or say what it is made of.',
       rejected,
-      assumptions,
-      basis: [...load.basis],
+      assumptions: [...load.assumptions, ...walked.assumptions],
+      basis: [...load.basis, ...walked.basis],
     };
   }
   const onBatten =
@@ -72,7 +71,12 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
       ...proven.advice,
       ...(fixing.bit.kind === 'masonry' || fixing.plug ? edgeAdvice(job, setOut, fixing.bit.depthMm) : []),
     ],
-    assumptions: onBatten ? [...assumptions, BATTEN_TAKEN] : assumptions,
+    assumptions: [
+      ...load.assumptions,
+      ...walked.assumptions,
+      ...(chosen.taken ?? []),
+      ...(onBatten ? [BATTEN_TAKEN] : []),
+    ],
     why,
     basis: uniqueBases([
       ...chosen.worst.basis,

@@ -8,7 +8,7 @@ import { hangerNote } from './hanger-note.ts';
 import { type Gauge, nominalOf, WOOD_SCREW_ROOT } from './screw-sizes.ts';
 import { lengthsOf, stockedLength } from './stocked-lengths.ts';
 import { studCheck } from './stud-check.ts';
-import { bareStudStrength, STUD_BASIS, studCap } from './stud-strength.ts';
+import { bareStudStrength, STUD_BASIS, studCap, TIMBER_TAKEN } from './stud-strength.ts';
 import { LEAD_HOLE, pilotHole } from './timber-species.ts';
 import { utilisationWhy } from './why-it-holds.ts';
 import { envelope, type WorstCheck, worse } from './worst-check.ts';
@@ -48,6 +48,7 @@ export function studCandidate(gauge: Gauge, intoMm: number, place: BoardPlace): 
     fixing: () => studFixing(gauge, fitted, setOut.marks.length, held, place),
     why: () => [...studWhys(gauge, fitted, place), ...utilisationWhy(held, point)],
     advice: ['Find both edges of each stud before drilling.'],
+    taken: [TIMBER_TAKEN],
   };
 }
 
@@ -122,6 +123,13 @@ export function studWhys(gauge: Gauge, fitted: FittedStudScrew, { beyondMm, shel
       formula: 'board and finish + screw in the wood, drilled to its full depth',
       inputs: { beyondMm, inWoodMm: fitted.inWoodMm },
       result: `${Math.ceil(beyondMm + fitted.inWoodMm)} mm`,
+      basis: STUD_BASIS,
+    },
+    {
+      of: 'screw gauge',
+      formula: 'the thinnest of the walk that holds: 0.060 + 0.013 x gauge, in inches',
+      inputs: { gauge },
+      result: `${gauge} gauge, ${Math.round(nominalOf(gauge).nominalMm * 10) / 10} mm`,
       basis: STUD_BASIS,
     },
     {

@@ -1,3 +1,4 @@
+import type { Assumption } from '../plan-shape.ts';
 import { type Kilograms, kg, type Millimetres, mm, type Newtons, newtons, weightOf } from '../quantity.ts';
 import { type Basis, basisOf, sourced } from '../sources.ts';
 import { LOAD_DURATION_CD } from './duration.ts';
@@ -17,6 +18,13 @@ import { allowableWithdrawal } from './timber-withdrawal.ts';
 
 /** What a screw in a stud may bear for good, newtons. */
 export type StudStrength = { readonly lateralN: Newtons; readonly withdrawalN: Newtons };
+
+/** What every screw into a stud takes for granted. */
+export const TIMBER_TAKEN: Assumption = {
+  field: 'wall.studs.density',
+  value: UNKNOWN_STUD_G.value.g,
+  because: 'the timber of the studs is not known; this is the lightest of the common softwoods',
+};
 
 const G = UNKNOWN_STUD_G.value.g;
 const BEARING = dowelBearing(G);

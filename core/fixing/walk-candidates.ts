@@ -18,7 +18,6 @@ import type { Gauge } from './screw-sizes.ts';
 import { BATTEN, standOffOf } from './stand-off.ts';
 import { shelfOf } from './stocked-lengths.ts';
 import { studCandidate } from './stud-candidate.ts';
-import { UNKNOWN_STUD_G } from './timber-species.ts';
 import { walkOf } from './walks.ts';
 import type { PointLoad } from './worst-check.ts';
 
@@ -65,7 +64,7 @@ export function walkedOf(job: Job, setOut: SetOut, load: Load, proven: HoldingCa
   };
   return {
     walk: boardWalk(place),
-    assumptions: [...boardTaken, ...finish.assumptions, ...assumptions, TIMBER_TAKEN],
+    assumptions: [...boardTaken, ...finish.assumptions, ...assumptions],
     basis: [basisOf(BOARD_ONLY)],
   };
 }
@@ -95,12 +94,6 @@ function battenPoints({ job, setOut, load }: BoardPlace): readonly PointLoad[] {
   return perMark.map(() => ({ shearN: newtons(weightN / n), tensionN: newtons(prying + pull) }));
 }
 
-const TIMBER_TAKEN: Assumption = {
-  field: 'wall.studs.density',
-  value: UNKNOWN_STUD_G.value.g,
-  because: 'the timber of the studs is not known; this is the lightest of the common softwoods',
-};
-
 function unitAssumed({ wall }: Job): Assumption[] {
   const { baseMaterial, cores } = wall;
   if (baseMaterial === 'concrete') return [];
@@ -110,15 +103,14 @@ function unitAssumed({ wall }: Job): Assumption[] {
       field: 'wall.cores',
       value: 'unknown',
       because:
-        'reckoned as if it had holes, and drilled rotary: dust of one colour and a steady feed at every hole would prove it solid',
+        'whether it has holes was not said, so it is reckoned as if it had, until every hole proves it solid',
     });
   }
   if (baseMaterial === 'concrete-block' && cores === 'solid') {
     taken.push({
       field: 'wall.aggregate',
       value: 'light',
-      because:
-        'dense or light block was not said, so the caps are those of light block and the drill stays on rotary',
+      because: 'dense or light block was not said, so the caps are those of light block',
     });
   }
   return taken;
