@@ -26,7 +26,10 @@ export function lateFinish(open: Open, said: string, parts: Parts): Reading | nu
     !/^\W*\d+(?:\.\d+)?\s*(?:mm|mil+s?|millimet(?:er|re)s?)?\W*(?:thick|plaster|render)?\W*$/i.test(said)
   )
     return null;
-  const reading = parts.understand(said, { ...listeningTo(open), awaiting: 'wall.finish' });
+  const kind = open.folded.said.wall?.finish?.kind;
+  const isCoat = kind === 'plaster' || kind === 'render' || kind === 'tile';
+  const whole = isCoat && !said.toLowerCase().includes(kind) ? `${said} ${kind}` : said;
+  const reading = parts.understand(whole, { ...listeningTo(open), awaiting: 'wall.finish' });
   return reading.facts.length > 0 ? { ...reading, correction: true } : null;
 }
 
