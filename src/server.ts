@@ -1,5 +1,5 @@
-import type { Server } from 'node:http';
-import { serve } from '@hono/node-server';
+import { createServer, type Server } from 'node:http';
+import { getRequestListener } from '@hono/node-server';
 import { checkOf } from '../core/check.ts';
 import { planOf } from '../core/plan.ts';
 import { begin, resume, step } from '../flows/step.ts';
@@ -8,6 +8,7 @@ import { pageAssets } from './chat/page-assets.ts';
 import { type Config, LOCAL_CREW, readConfig } from './config.ts';
 import { openCrews } from './crews.ts';
 import { logLines } from './http/log-lines.ts';
+import { answerUnreadable, unreadableAddress } from './http/unreadable.ts';
 
 /** After this, whoever still waits for an answer is let go: a stop should not hang on a sleeping phone. */
 const LAST_ANSWERS_MS = 5000;
@@ -34,13 +35,21 @@ function start(config: Config): void {
     asset: pageAssets(),
   });
   const { host: hostname, port } = config;
-  const server = serve({ fetch: app.fetch, hostname, port }, (info) => {
+  const server = createServer(getRequestListener(app.fetch, { hostname, errorHandler: unreadableAddress }));
+  server.on('clientError', answerUnreadable);
+  server.on('error', (error) => refuse([whyNotListening(error, config)]));
+  server.listen(port, hostname, () => {
     for (const note of config.notes) console.error(note);
     const name = hostname.includes(':') ? `[${hostname}]` : hostname;
-    console.log(`wallhand: the chat page is at http://${name}:${info.port}`);
-  }) as Server;
-  server.on('error', (error) => refuse([whyNotListening(error, config)]));
+    console.log(`wallhand: the chat page is at http://${name}:${portOf(server)}`);
+  });
   for (const signal of ['SIGTERM', 'SIGINT'] as const) process.once(signal, () => stop(server, crews.close));
+}
+
+/** PORT 0 takes any that is free. */
+function portOf(server: Server): number {
+  const address = server.address();
+  return address === null || typeof address === 'string' ? 0 : address.port;
 }
 
 /** Answers who is waiting, takes nobody new, closes the ledgers. */

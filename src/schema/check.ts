@@ -43,6 +43,9 @@ const inHand = z
       })
       .exactOptional(),
   })
+  .refine((hand) => Object.keys(hand).length > 0, {
+    error: 'at least one of fastener, bit, plug and screw',
+  })
   .meta({ id: 'InHand', examples: [{ plug: { diameterMm: 8, lengthMm: 50 } }] });
 
 /** A job and what was found at the wall (contract, section 6). */
@@ -51,7 +54,13 @@ export const checkRequestSchema = z
     job: jobSchema,
     measured: z
       .strictObject({
-        marks: z.array(measuredMark).max(100).exactOptional(),
+        marks: z
+          .array(measuredMark)
+          .max(100)
+          .refine((marks) => new Set(marks.map(({ id }) => id)).size === marks.length, {
+            error: 'each mark once',
+          })
+          .exactOptional(),
         fixing: inHand.exactOptional(),
       })
       .refine((found) => found.marks?.length || found.fixing, {

@@ -46,7 +46,7 @@ function fieldError(root: Described, issue: Issue, body: unknown): FieldError {
   const parts = partsAt(root, issue.path);
   const field = String(issue.path.findLast((step) => typeof step === 'string') ?? '');
   const told = wordsFor(parts, field);
-  const received = receivedAt(body, issue.path);
+  const received = issue.code === 'custom' ? receivedAlone(body, issue.path) : receivedAt(body, issue.path);
   return {
     path,
     expected: issue.code === 'custom' ? issue.message : told || issue.message,
@@ -63,6 +63,12 @@ function unknownField(key: string, around: readonly Described[]): string {
   if (key === 'pieces' || key === 'arrange') return SEVERAL_PIECES;
   const fields = [...new Set(around.flatMap((part) => Object.keys(part.properties ?? {})))];
   return `no field of this name; there are ${fields.join(', ')}`;
+}
+
+/** A rule of our own over several fields, or a list of them, is not explained by naming what kind of thing came. */
+function receivedAlone(body: unknown, path: readonly PropertyKey[]): string | undefined {
+  const received = receivedAt(body, path);
+  return received === 'an object' || received?.startsWith('a list of ') ? undefined : received;
 }
 
 const SHORT = 40;

@@ -1,5 +1,5 @@
 import { mkdtempSync, rmSync } from 'node:fs';
-import { createServer } from 'node:net';
+import { connect, createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -35,6 +35,15 @@ const post = (url: string, body: unknown) =>
     headers: { 'content-type': 'application/json' },
     body: JSON.stringify(body),
   });
+
+/** Bytes as they are on a socket, and all that comes back until it closes. */
+async function sent(port: number, bytes: string): Promise<string> {
+  const socket = connect(port, '127.0.0.1').setEncoding('utf8');
+  socket.write(bytes);
+  let answer = '';
+  for await (const part of socket) answer += part;
+  return answer;
+}
 
 test('the server prints where the chat page is, answers there, and ends quietly when told to', async () => {
   const port = await freePort();
@@ -91,6 +100,27 @@ test.each([
     expect(await one.ended).toBe(1);
     expect(one.err()).toMatch(sentence);
     expect(one.err()).not.toMatch(/ at .*:\d+/);
+  },
+  30_000,
+);
+
+test.each([
+  ['no HTTP at all', 'asdf\r\n\r\n', 400],
+  [
+    'a header of 20,000 letters',
+    `GET / HTTP/1.1\r\nHost: 127.0.0.1\r\nX: ${'a'.repeat(20_000)}\r\n\r\n`,
+    431,
+  ],
+  ['a Host with a user in it', 'GET / HTTP/1.1\r\nHost: a@127.0.0.1\r\nConnection: close\r\n\r\n', 403],
+])(
+  '%s is a problem too, and the server goes on',
+  async (_, bytes, status) => {
+    const port = await freePort();
+    await server({ PORT: String(port) }).wrote(/chat page/);
+    const answer = await sent(port, bytes);
+    expect(answer).toMatch(new RegExp(`^HTTP/1.1 ${status} `));
+    expect(answer.toLowerCase()).toContain('content-type: application/problem+json');
+    expect((await fetch(`http://127.0.0.1:${port}/healthz`)).status).toBe(200);
   },
   30_000,
 );

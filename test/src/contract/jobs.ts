@@ -177,6 +177,12 @@ export function jobContract(appWith: AppFactory): void {
     ['a fixing', { fixing: { plug: { diameterMm: 8, lengthMm: 50 }, screw: { gauge: 14 } } }, 200],
     ['nothing', {}, 422],
     ['no marks', { marks: [] }, 422],
+    ['an empty hand', { fixing: {} }, 422],
+    [
+      'one mark twice',
+      { marks: [0, 9].map((off) => ({ id: 'A', fromLeftMm: 1027 + off, upMm: 1020 })) },
+      422,
+    ],
     ['a mark without its height', { marks: [{ id: 'A', fromLeftMm: 1027 }] }, 422],
     ['a fastener of no such name', { fixing: { fastener: 'chewing-gum' } }, 422],
   ])('a check of %s is answered with its status', async (_, measured, status) => {

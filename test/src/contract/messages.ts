@@ -30,6 +30,7 @@ const REFUSED: [string, unknown, number, string, string?][] = [
   ['empty text', { ...HELLO, text: '' }, 422, 'bad-field', 'text'],
   ['only spaces', { ...HELLO, text: ' \n\t ' }, 422, 'bad-field', 'text'],
   ['only control characters', { ...HELLO, text: '\u0000\u0007\u001b' }, 422, 'bad-field', 'text'],
+  ['only marks of direction and joiners', { ...HELLO, text: '\u200b\u200e\u200d' }, 422, 'bad-field', 'text'],
   ['2,001 characters', { ...HELLO, text: 'x'.repeat(2001) }, 422, 'bad-field', 'text'],
   ['10,000 characters', { ...HELLO, text: 'x'.repeat(10_000) }, 422, 'bad-field', 'text'],
   ['text that is a number', { ...HELLO, text: 24 }, 422, 'bad-field', 'text'],
