@@ -19,6 +19,7 @@ export const ASSET_TYPES: Readonly<Record<string, string>> = {
   'replies.js': SCRIPT,
   'shapes.js': SCRIPT,
   'dimensions.js': SCRIPT,
+  'tabs.js': SCRIPT,
   'tape.js': SCRIPT,
   'transcript.js': SCRIPT,
 };

@@ -197,6 +197,31 @@ test('a reload keeps the conversation and what was not sent yet, and goes on whe
   await context.close();
 }, 60_000);
 
+test('two tabs of one browser hold one conversation, and neither takes the other’s words off the page', async () => {
+  const { context, page, complaints } = await opened(NARROW, 'light');
+  const other = await context.newPage();
+  await other.goto(server.url);
+  await other.locator('#send:enabled').waitFor();
+  const say = (tab: Page, words: string) =>
+    answered(tab, () =>
+      tab
+        .locator('#words')
+        .fill(words)
+        .then(() => tab.keyboard.press('Enter')),
+    );
+  await say(page, 'a 24 kg mirror');
+  await other.locator('.turn:not(.waiting)').waitFor();
+  const heard = await say(other, 'plastered brick');
+  await page.locator('.turn:not(.waiting)').nth(1).waitFor();
+  expect(heard.turn).toBe(2);
+  const log = await page.locator('#log').textContent();
+  expect(await other.locator('#log').textContent()).toBe(log);
+  await page.reload();
+  expect(await page.locator('#log').textContent()).toBe(log);
+  expect(complaints).toEqual([]);
+  await context.close();
+}, 60_000);
+
 test('markup in a message stays words, in it and in what is said back', async () => {
   const { context, page, complaints } = await opened(NARROW, 'light');
   await page.exposeFunction('ran', () => complaints.push('a message was executed'));
@@ -227,6 +252,7 @@ test('a job that stops shows why and what would clear it, and no mark', async ()
   await card.waitFor();
   await shot(page, 'stop');
   expect(await card.getByRole('heading', { name: 'What would clear it' }).count()).toBe(1);
+  expect(await page.getByText('What would clear it').count(), 'said once').toBe(1);
   expect(await card.locator('svg, table').count()).toBe(0);
   expect(await axeFindings(page, axe)).toEqual([]);
   expect(complaints).toEqual([]);

@@ -5,6 +5,7 @@ import { element, found, hidden } from './elements.js';
 import { outbox } from './outbox.js';
 import { fetchPlan, postMessage } from './post.js';
 import { openQuestion, repliesOf } from './replies.js';
+import { fromOtherTabs, takeIn } from './tabs.js';
 import { begun, keep, newId, restored } from './transcript.js';
 
 /** @typedef {import('./transcript.js').Turn} Turn */
@@ -62,6 +63,11 @@ found('anew', HTMLButtonElement).addEventListener('click', () => {
 });
 // Until now a press on Send would have loaded the page anew, and lost the words.
 found('send', HTMLButtonElement).disabled = false;
+fromOtherTabs((theirs) => {
+  if (theirs.conversation !== transcript.conversation) return location.reload();
+  for (const turn of takeIn(transcript, theirs)) show(turn);
+  offerChoices();
+});
 addEventListener('online', sending.now);
 document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && sending.now());
 
@@ -94,19 +100,22 @@ function settled(turn, outcome) {
   bringIntoView(turn);
 }
 
-/** Puts a turn on the page, or what it has become in its place. */
+/** Puts a turn on the page, or what it has become in its place: what the person said stays as it stands. */
 function show(/** @type {Turn} */ turn) {
   const before = shown.get(turn.id);
   const node = before ?? element('div', { class: 'turn' });
   if (!before) node.append(element('p', { class: 'mine' }, hidden('You: '), turn.shown));
+  while (node.children.length > 1) node.lastElementChild?.remove();
   if (turn.refused)
     node.append(
       element('p', { class: 'theirs refused' }, hidden('wallhand: '), `Not taken. ${turn.refused}`),
     );
   if (turn.answer) {
-    const named = turn.answer.replies.find((reply) => reply.kind === 'plan');
-    node.append(...repliesOf(turn.answer, turn.plan ? quietly(planCard(turn.plan, turn.answer)) : null));
-    if (named && !turn.plan) void addCard(turn, named.id);
+    const { plan, answer } = turn;
+    const named = answer.replies.find((reply) => reply.kind === 'plan');
+    const card = plan ? { card: quietly(planCard(plan, answer)), clear: plan.clear } : null;
+    node.append(...repliesOf(answer, card));
+    if (named && !plan) void addCard(turn, named.id);
   }
   node.classList.toggle('waiting', turn.state === 'waiting');
   if (!before) log.append(node);
@@ -116,16 +125,11 @@ function show(/** @type {Turn} */ turn) {
 /** The card comes after the words, when it has been fetched; without it the words are enough to drill by. */
 async function addCard(/** @type {Turn} */ turn, /** @type {string} */ id) {
   const plan = await fetchPlan(id);
-  const node = shown.get(turn.id);
-  if (!plan || !node || !turn.answer) return;
+  if (!plan || turn.plan) return;
   turn.plan = plan;
   keep(transcript);
-  const mine = node.firstElementChild;
-  node.replaceChildren(
-    ...(mine ? [mine] : []),
-    ...repliesOf(turn.answer, quietly(planCard(plan, turn.answer))),
-  );
-  bringIntoView(turn);
+  show(turn);
+  if (turn === transcript.turns.at(-1)) bringIntoView(turn);
 }
 
 /** A card is too long to be read out as it comes; its words were, and it can be walked through. */

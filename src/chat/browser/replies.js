@@ -8,18 +8,25 @@ import { element } from './elements.js';
 const ON_THE_CARD = ['marks', 'fixing', 'caution', 'table', 'plan'];
 
 /**
- * The replies of one answer, in their order. Without a card the text of each, complete in itself, is enough.
+ * The replies of one answer, in their order. Without a card the text of each, complete in itself, is enough;
+ * with one, what stands on it is not said again.
  * @param {Answer} answer
- * @param {Node | null} card
+ * @param {{ card: Node, clear: readonly string[] } | null} shown
  * @returns {Node[]}
  */
-export function repliesOf(answer, card) {
-  if (!card) return answer.replies.map(replyNode);
+export function repliesOf(answer, shown) {
+  if (!shown) return answer.replies.map(replyNode);
+  const { card, clear } = shown;
   const first = answer.replies.findIndex(({ kind }) => ON_THE_CARD.includes(kind));
   return answer.replies.flatMap((reply, at) => {
     if (at === first) return [card];
-    return ON_THE_CARD.includes(reply.kind) ? [] : [replyNode(reply)];
+    return ON_THE_CARD.includes(reply.kind) || isSaidBy(clear, reply) ? [] : [replyNode(reply)];
   });
+}
+
+/** @param {readonly string[]} clear @param {Reply} reply */
+function isSaidBy(clear, { kind, text }) {
+  return kind === 'text' && clear.length > 0 && clear.every((each) => text.includes(each));
 }
 
 /** The question an answer leaves open, with its choices. */

@@ -19,7 +19,7 @@
  */
 /** @typedef {{ conversation: string, author: string, turns: Turn[] }} Transcript */
 
-const KEY = 'wallhand.conversation';
+export const KEY = 'wallhand.conversation';
 
 /** A phone keeps some megabytes; what scrolled away long ago is in the ledger. */
 const TURNS_KEPT = 60;
