@@ -2,7 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { begin, step } from '../../flows/step.ts';
 
 /** What is typed in README's conversation, in order. Invented. */
-const TYPED = [
+export const TYPED = [
   'hanging a 24 kg mirror on a plastered brick wall',
   'australia, built 2010, its our own house',
   'none of these',
