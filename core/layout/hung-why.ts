@@ -3,6 +3,7 @@ import type { BattenLine, Frame, Why } from '../plan-shape.ts';
 import { type Millimetres, mm, toTenth } from '../quantity.ts';
 import { basisOf } from '../sources.ts';
 import { lengthText } from './length-text.ts';
+import { tenths } from './mark-why.ts';
 import type { SetOut } from './set-out.ts';
 import { GEOMETRY } from './tolerance.ts';
 
@@ -22,14 +23,14 @@ export function cordWhys(
       formula: measured
         ? 'as measured, pulled up tight'
         : 'square root of (((cord length - hooks apart) / 2)^2 - ((ring to ring - hooks apart) / 2)^2)',
-      inputs: measured ? { rise: riseMm } : { 'cord length': hanging.lengthMm ?? 0, ...spans },
+      inputs: tenths(measured ? { rise: riseMm } : { 'cord length': hanging.lengthMm ?? 0, ...spans }),
       result: lengthText(riseMm),
       basis,
     },
     {
       of: 'cord angle',
       formula: 'arctangent of rise / ((ring to ring - hooks apart) / 2)',
-      inputs: { rise: riseMm, ...spans },
+      inputs: tenths({ rise: riseMm, ...spans }),
       result: `${toTenth(legAngle)} degrees from level`,
       basis,
     },
@@ -42,18 +43,18 @@ export function battenWhys(line: BattenLine, frame: Frame, fromTopMm: Millimetre
     {
       of: 'batten line up',
       formula: 'top of the frame - batten seat below the top',
-      inputs: { 'top of the frame': frame.topMm, 'batten seat below the top': fromTopMm },
+      inputs: tenths({ 'top of the frame': frame.topMm, 'batten seat below the top': fromTopMm }),
       result: lengthText(line.upMm),
       basis,
     },
     {
       of: 'batten left end',
       formula: '(frame left edge + frame right edge - batten length) / 2',
-      inputs: {
+      inputs: tenths({
         'frame left edge': frame.leftMm,
         'frame right edge': frame.rightMm,
         'batten length': line.toLeftMm - line.fromLeftMm,
-      },
+      }),
       result: lengthText(line.fromLeftMm),
       basis,
     },

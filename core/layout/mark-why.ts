@@ -1,5 +1,5 @@
 import type { Mark, Why } from '../plan-shape.ts';
-import type { Millimetres } from '../quantity.ts';
+import { type Millimetres, mm, toTenth } from '../quantity.ts';
 import { basisOf } from '../sources.ts';
 import type { LeftEdge } from './across.ts';
 import type { Bearing } from './bearing.ts';
@@ -16,14 +16,14 @@ export function frameWhys(across: LeftEdge, bottom: BottomEdge): Why[] {
     {
       of: 'frame left edge',
       formula: across.formula,
-      inputs: across.inputs,
+      inputs: tenths(across.inputs),
       result: lengthText(across.leftMm),
       basis,
     },
     {
       of: 'frame bottom edge',
       formula: bottom.formula,
-      inputs: bottom.inputs,
+      inputs: tenths(bottom.inputs),
       result: lengthText(bottom.bottomMm),
       basis,
     },
@@ -43,24 +43,28 @@ export function markWhys(
     {
       of: `mark ${mark.id} across`,
       formula: `frame left edge + ${bearing.acrossFormula}`,
-      inputs: { 'frame left edge': across.leftMm, ...bearing.acrossInputs },
+      inputs: tenths({ 'frame left edge': across.leftMm, ...bearing.acrossInputs }),
       result: lengthText(mark.xMm),
       basis,
     },
     {
       of: `mark ${mark.id} up`,
       formula: `frame bottom edge + piece height - ${parenthesised(bearing.dropFormula)} + seat to screw`,
-      inputs: {
+      inputs: tenths({
         'frame bottom edge': bottom.bottomMm,
         'piece height': pieceHeightMm,
         ...bearing.dropInputs,
         'seat to screw': seatToScrewMm,
-      },
+      }),
       result: lengthText(mark.yMm),
       basis,
     },
   ];
 }
+
+/** Lengths as they are read out: to a tenth of a millimetre. */
+export const tenths = (lengths: Record<string, number>): Record<string, number> =>
+  Object.fromEntries(Object.entries(lengths).map(([name, length]) => [name, toTenth(mm(length))]));
 
 const parenthesised = (formula: string): string => (formula.includes(' - ') ? `(${formula})` : formula);
 
@@ -74,13 +78,13 @@ export function slopeWhys(marks: readonly Mark[], fallMm: Millimetres, wallWidth
           {
             of: `mark ${id} up here`,
             formula: `mark ${id} up - fall x (mark ${id} across - mark ${first.id} across) / wall width`,
-            inputs: {
+            inputs: tenths({
               [`mark ${id} up`]: upMm,
               fall: fallMm,
               [`mark ${id} across`]: fromLeftMm,
               [`mark ${first.id} across`]: first.fromLeftMm,
               'wall width': wallWidthMm,
-            },
+            }),
             result: lengthText(upHereMm),
             basis,
           },

@@ -79,7 +79,7 @@ export function massOf(piece: Pick<Piece, 'massKg' | 'build' | 'widthMm' | 'heig
   const massKg = times(bare, 1 + ESTIMATE_MARGIN.value);
   const basis = [...parts.map((part) => part.basis), basisOf(ESTIMATE_MARGIN)];
   const inputs: Record<string, number> = {};
-  for (const part of parts) inputs[`${part.name} kg`] = part.massKg;
+  for (const part of parts) inputs[`${part.name} kg`] = toTenth(part.massKg);
   inputs.margin = ESTIMATE_MARGIN.value;
   const formula = 'density x width x height x thickness of each layer, added up, x (1 + margin)';
   return {
