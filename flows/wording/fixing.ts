@@ -67,11 +67,20 @@ const GIVES: Readonly<Record<Fixing['governing']['mode'], string>> = {
   'anchor-cap': 'the fixing is at its cap',
 };
 
+/** Above these parts of the resistance the margin is said to be thin; our choice. */
+const CLOSE = 0.8;
+const AT_THE_LIMIT = 0.95;
+
+function nearTheLimit(utilisation: number): string {
+  if (utilisation > AT_THE_LIMIT) return ', right at the limit: nothing heavier on it';
+  return utilisation > CLOSE ? ', close to the limit' : '';
+}
+
 function holdsText({ governing, utilisation }: Fixing): string {
   const { mode, resistanceN, noSource } = governing;
   const each = `${Math.round(resistanceN)} N (about ${tidy(resistanceN / STANDARD_GRAVITY, resistanceN < 100 ? 1 : 0)} kg)`;
   const cap = noSource ? ', a cap of common practice with no source' : '';
-  return `Each may carry ${each} for good before ${GIVES[mode]}${cap}. This job uses ${Math.round(utilisation * 100)} % of that.`;
+  return `Each may carry ${each} for good before ${GIVES[mode]}${cap}. This job uses ${Math.round(utilisation * 100)} % of that${nearTheLimit(utilisation)}.`;
 }
 
 /** What to bring, as a table and as a line. */

@@ -39,7 +39,7 @@ export function summaryOf(open: Open): string {
   return [
     ...lines,
     ...(reckoned === '' ? [] : [reckoned]),
-    ...(none ? ['Hazards: none of the others I asked about.'] : []),
+    ...(none ? ['Hazards: none of those asked about but what stands here.'] : []),
     ...(assumed === '' ? [] : [`Assumed: ${assumed}. A measured figure beats any of them.`]),
   ].join('\n');
 }
