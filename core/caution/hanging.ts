@@ -1,11 +1,9 @@
-import { type Degrees, degrees, kg, mm } from '../quantity.ts';
+import { FLAT_CORD, ONE_HOOK } from '../piece/hook-limits.ts';
+import type { Degrees } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 import type { Facts } from './facts.ts';
 import { from, type Rule } from './rule.ts';
 
-const ONE_HOOK_MASS = sourced(kg(10), 'our-choice', 'safety 10: one hook', 'our-choice');
-const ONE_HOOK_WIDTH = sourced(mm(600), 'our-choice', 'safety 10: one hook', 'our-choice');
-const FLAT_CORD = sourced(degrees(30), 'our-choice', 'safety 10: T = W / (2 sin a)', 'our-choice');
 const STATICS = sourced(0, 'statics', 'T = W / (2 sin a)', 'derived');
 const SOFT_FRAME = sourced(0, 'common-practice', 'fibreboard frames', 'common-practice');
 const HALF_TURN = 180;
@@ -23,7 +21,7 @@ function onOneHook({ job }: Facts): boolean {
 }
 
 const tooMuchForOne = ({ massKg, job }: Facts): boolean =>
-  (massKg ?? 0) > ONE_HOOK_MASS.value || (job.piece?.widthMm ?? 0) > ONE_HOOK_WIDTH.value;
+  (massKg ?? 0) > ONE_HOOK.value.upTo || (job.piece?.widthMm ?? 0) > ONE_HOOK.value.upToWidth;
 
 const flatAngle = ({ setOut }: Facts): Degrees | null =>
   setOut?.cord && setOut.cord.legAngle < FLAT_CORD.value ? setOut.cord.legAngle : null;
@@ -38,8 +36,8 @@ export const hangingRules: readonly Rule[] = [
     severity: 'warn',
     applies: (facts) => facts.whole && onOneHook(facts) && tooMuchForOne(facts),
     text: (facts) =>
-      `One hook and ${(facts.massKg ?? 0) > ONE_HOOK_MASS.value ? 'heavy' : 'wide'}: use two hooks. It hangs straighter, and if one lets go the other may hold it.`,
-    basis: from(ONE_HOOK_MASS, ONE_HOOK_WIDTH),
+      `One hook and ${(facts.massKg ?? 0) > ONE_HOOK.value.upTo ? 'heavy' : 'wide'}: use two hooks. It hangs straighter, and if one lets go the other may hold it.`,
+    basis: from(ONE_HOOK),
   },
   {
     id: 'C-HG-2',

@@ -1,14 +1,8 @@
 import type { Job } from '../job.ts';
 import type { SetOut } from '../layout/set-out.ts';
 import { tensionFactor } from '../piece/cord-tension.ts';
-import { type Degrees, degrees, kg, mm } from '../quantity.ts';
-import { sourced } from '../sources.ts';
+import { FLAT_CORD, ONE_HOOK } from '../piece/hook-limits.ts';
 import type { Load } from './actions.ts';
-
-/** One hook is tolerated up to here. */
-const ONE_HOOK = sourced({ upTo: kg(10), upToWidth: mm(600) }, 'our-choice', 'C-HG-1', 'our-choice');
-/** Flatter than this is cautioned; riggers bar it. */
-const FLAT_CORD = sourced<Degrees>(degrees(30), 'our-choice', 'C-HG-2; riggers’ practice', 'our-choice');
 
 export type Finding = { id: string; text: string };
 
