@@ -5,6 +5,7 @@ import type { Found as LengthFound } from '../lengths/length.ts';
 import { asks, type Found, settled } from '../words/found.ts';
 import { lengthOf, type Outline, without } from '../words/outline.ts';
 import { ANY_DATUM, datumOf } from './datum.ts';
+import { lessLoneCentre } from './lone-centre.ts';
 import { shifted } from './up-shift.ts';
 import { byOf, FLOOR_FROM, upValue, whichLine } from './up-value.ts';
 import { upInWords } from './up-words.ts';
@@ -52,7 +53,8 @@ function narrowed(length: LengthFound, by: Up['by'], floor: boolean): LengthFoun
 }
 
 /** How high it goes: which line of the piece, how far, from what. */
-export function readUp(outline: Outline, listening: Listening): Found {
+export function readUp(whole: Outline, listening: Listening): Found {
+  const outline = lessLoneCentre(whole, listening);
   return (
     shifted(outline, listening) ??
     fromCeiling(outline) ??
