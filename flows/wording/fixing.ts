@@ -79,8 +79,8 @@ function nearTheLimit(utilisation: number): string {
 function holdsText({ governing, utilisation }: Fixing): string {
   const { mode, resistanceN, noSource } = governing;
   const each = `${Math.round(resistanceN)} N (about ${tidy(resistanceN / STANDARD_GRAVITY, resistanceN < 100 ? 1 : 0)} kg)`;
-  const cap = noSource ? ', a cap of common practice with no source' : '';
-  return `Each may carry ${each} for good before ${GIVES[mode]}${cap}. This job uses ${Math.round(utilisation * 100)} % of that${nearTheLimit(utilisation)}.`;
+  const limit = noSource ? ', a cap of common practice, no source' : ` before ${GIVES[mode]}`;
+  return `Each may carry ${each} for good${limit}. This job uses ${Math.round(utilisation * 100)} % of that${nearTheLimit(utilisation)}.`;
 }
 
 /** What to bring, as a table and as a line. */

@@ -39,18 +39,26 @@ export function summaryOf(open: Open): string {
   return [
     ...lines,
     ...(reckoned === '' ? [] : [reckoned]),
-    ...(none ? ['Hazards: none of those asked about but what stands here.'] : []),
+    ...(none === null ? [] : [`Hazards: none of ${none} I asked about.`]),
     ...(assumed === '' ? [] : [`Assumed: ${assumed}. A measured figure beats any of them.`]),
   ].join('\n');
 }
 
 /** Gates that were answered no are said in one line, not one by one. */
-function lessGates(said: JobSoFar): { said: JobSoFar; none: boolean } {
+function lessGates(said: JobSoFar): { said: JobSoFar; none: 'those' | 'the others' | null } {
   const { lit, ...piece } = said.piece ?? {};
   const { wet, coating, condition, separating, ...wall } = said.wall ?? {};
   const { heritage, ...building } = said.building ?? {};
-  const none =
+  const isNo =
     lit === false || wet === 'no' || coating === 'none' || condition === 'sound' || separating === false;
+  const holds =
+    lit === true ||
+    separating === true ||
+    heritage === true ||
+    coating === 'textured' ||
+    condition === 'poor' ||
+    wet === 'bathroom' ||
+    wet === 'shower';
   return {
     said: {
       ...said,
@@ -64,6 +72,6 @@ function lessGates(said: JobSoFar): { said: JobSoFar; none: boolean } {
       },
       building: { ...building, ...(heritage !== undefined && heritage !== false && { heritage }) },
     },
-    none,
+    none: isNo ? (holds ? 'the others' : 'those') : null,
   };
 }

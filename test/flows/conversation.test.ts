@@ -120,6 +120,41 @@ describe('a conversation', () => {
     expect(cleared.awaiting).toBe('wall.baseMaterial');
   });
 
+  test('logs a stop once and speaks it once, however much more is said', () => {
+    const held = talk(flow);
+    const stopped = held.all('a mirror', 'over a cot');
+    const more = held.say('24 kg');
+    expect(more.plan).toBeNull();
+    expect(more.planId).toBe(stopped.planId);
+    expect(more.replies.map(({ kind }) => kind)).toEqual(['text', 'text', 'question']);
+    expect(aloud(more.replies)).toContain('It is still stopped by what I said above.');
+  });
+
+  test('says what it keeps for the crew, and keeps no tenancy from one wall to the next', () => {
+    const held = talk(flow, { country: 'AU', tenure: 'tenant', people: 3 });
+    const { replies, known } = held.say('a mirror');
+    expect(aloud(replies)).toContain(
+      'As before for your crew: Australia, three lift. Say so if it differs here.',
+    );
+    expect(known.building?.tenure).toBeUndefined();
+    expect(aloud(held.say('two of us').replies)).toMatch(/^Two lift\.\n/);
+  });
+
+  test('takes back with one back all that one message said', () => {
+    const held = talk(flow);
+    held.say(ALL.slice(0, 3).join(', '));
+    const { known, added } = held.say('back');
+    expect(known).toEqual({});
+    expect(added.every(({ act }) => act === 'take-back')).toBe(true);
+  });
+
+  test('thanked, it neither greets nor asks twice', () => {
+    const held = talk(flow);
+    const { replies, awaiting } = held.all('a mirror', 'thanks');
+    expect([replies.length, awaiting]).toEqual([1, 'wall.baseMaterial']);
+    expect(aloud(planned().say('cheers').replies)).toBe('Noted. The plan stands.');
+  });
+
   test('does not know the wall and stops there, asking for it still', () => {
     const held = talk(flow);
     const step = held.all('a mirror', 'dont know');
