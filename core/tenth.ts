@@ -12,8 +12,18 @@ export function rounded<T>(value: T): T {
   return walk(value, '') as T;
 }
 
-/** Words and citations: nothing in them is rounded, and they are most of a plan. */
-const WORDS = new Set(['basis', 'cautions', 'steps', 'tools', 'advice', 'rejected', 'shopping', 'clear']);
+/** Words and citations, and whys, which round what they read out: nothing in them is rounded, and they are most of a plan. */
+const WORDS = new Set([
+  'why',
+  'basis',
+  'cautions',
+  'steps',
+  'tools',
+  'advice',
+  'rejected',
+  'shopping',
+  'clear',
+]);
 
 function walk(value: unknown, name: string): unknown {
   if (typeof value === 'number') return roundedNumber(value, name);

@@ -113,8 +113,8 @@ function whysOf(weighed: Weighed, place: Place): Why[] {
         : {
             finishMm: finish.thicknessMm,
             [row.plugMm === undefined ? 'inBaseMm' : 'plugMm']: hole.plugMm,
-            screwMm: hole.screwMm,
-            outsideMm: hole.outsideMm,
+            screwMm: tenth(hole.screwMm),
+            outsideMm: tenth(hole.outsideMm),
             beyondPlugMm: beyond.plugMm,
             beyondScrewMm: beyond.screwMm,
           },
@@ -127,7 +127,7 @@ function whysOf(weighed: Weighed, place: Place): Why[] {
         ? 'outside part + finish + plug, one diameter more where stocked, then the next stocked length'
         : 'outside part (of a stud: with its nut and washers) + finish + depth in the base material',
       inputs: {
-        outsideMm: hole.stocked ? hole.outsideMm : tenth(hole.screwMm - finish.thicknessMm - hole.plugMm),
+        outsideMm: tenth(hole.stocked ? hole.outsideMm : hole.screwMm - finish.thicknessMm - hole.plugMm),
         finishMm: finish.thicknessMm,
         [row.plugMm === undefined ? 'inBaseMm' : 'plugMm']: hole.plugMm,
         diameterMm: tenth(d),

@@ -1,5 +1,5 @@
 import type { Fixing, Why } from '../plan-shape.ts';
-import { type Millimetres, mm } from '../quantity.ts';
+import { type Millimetres, mm, toTenth } from '../quantity.ts';
 import { basisOf } from '../sources.ts';
 import { knownStuds, landing } from '../wall/studs.ts';
 import type { BoardPlace } from './board-place.ts';
@@ -121,7 +121,7 @@ export function studWhys(gauge: Gauge, fitted: FittedStudScrew, { beyondMm, shel
     {
       of: 'hole depth',
       formula: 'board and finish + screw in the wood, drilled to its full depth',
-      inputs: { beyondMm, inWoodMm: fitted.inWoodMm },
+      inputs: { beyondMm: toTenth(beyondMm), inWoodMm: toTenth(fitted.inWoodMm) },
       result: `${Math.ceil(beyondMm + fitted.inWoodMm)} mm`,
       basis: STUD_BASIS,
     },
@@ -142,7 +142,7 @@ export function studWhys(gauge: Gauge, fitted: FittedStudScrew, { beyondMm, shel
     {
       of: 'screw length',
       formula: 'outside part + board and finish + what goes in the wood, the next stocked length',
-      inputs: { outsideMm: fitted.outsideMm, beyondMm, shelf },
+      inputs: { outsideMm: toTenth(fitted.outsideMm), beyondMm: toTenth(beyondMm), shelf },
       result: `${Math.round(fitted.screwMm * 10) / 10} mm, ${Math.round(fitted.inWoodMm * 10) / 10} in the wood`,
       basis: STUD_BASIS,
     },

@@ -63,8 +63,11 @@ export function markWhys(
 }
 
 /** Lengths as they are read out: to a tenth of a millimetre. */
-export const tenths = (lengths: Record<string, number>): Record<string, number> =>
-  Object.fromEntries(Object.entries(lengths).map(([name, length]) => [name, toTenth(mm(length))]));
+export function tenths(lengths: Record<string, number>): Record<string, number> {
+  const told: Record<string, number> = {};
+  for (const name in lengths) told[name] = toTenth(mm(lengths[name] ?? 0));
+  return told;
+}
 
 const parenthesised = (formula: string): string => (formula.includes(' - ') ? `(${formula})` : formula);
 
