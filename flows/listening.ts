@@ -21,7 +21,7 @@ export function isWorkedOut(open: Open): boolean {
 }
 
 /** The question answered last: "make it 28" and "back" are about that one. A crew's defaults were not answered. */
-export function lastAnsweredIn(open: Open): QuestionName | null {
+function lastAnsweredIn(open: Open): QuestionName | null {
   const last = open.folded.live.findLast((entry) => entry.act !== 'default' && entry.act !== 'asked-back');
   return last?.question ?? null;
 }
