@@ -24,6 +24,14 @@ const BESIDE_THE_SCREW: Record<Fastener, string | null> = {
   'picture-rail-hook': 'picture-rail hook and chain',
 };
 
+/** What opens behind a sheet comes on a machine bolt. */
+const BOLTED: readonly Fastener[] = [
+  'expanding-sleeve-anchor',
+  'spring-toggle',
+  'bar-toggle',
+  'strap-toggle',
+];
+
 type Item = { item: string; count: number };
 
 /** What to buy or take from the van, with how many. Sizes in millimetres and screw gauge. */
@@ -41,7 +49,8 @@ export function shoppingOf(fixing: Fixing, marks: number): Item[] {
   }
   if (fastener === 'resin-stud')
     list.push({ item: 'injection resin rated for this wall, one cartridge', count: 1 });
-  if (screw) list.push({ item: fastener === 'resin-stud' ? threadedStud(screw) : screwName(screw), count });
+  if (screw)
+    list.push({ item: fastener === 'resin-stud' ? threadedStud(screw) : screwName(screw, fastener), count });
   // The pilot is the wood bit itself, where both are one size.
   const size = `${tenth(bit.diameterMm)} mm`;
   if (bit.kind === 'tile') list.push({ item: `tile bit one size over ${size}`, count: 1 });
@@ -54,7 +63,11 @@ const threadedStud = (screw: NonNullable<Fixing['screw']>): string =>
   `M${tenth(screw.diameterMm)} threaded stud, ${tenth(screw.lengthMm)} mm, with nut and two washers`;
 
 /** A screw as asked for at a counter: "14 gauge (6.1 mm) x 75 mm pan head screw". */
-export function screwName(screw: NonNullable<Fixing['screw']>): string {
+export function screwName(screw: NonNullable<Fixing['screw']>, fastener?: Fastener): string {
+  if (fastener && BOLTED.includes(fastener)) {
+    const under = screw.head === 'washer' ? 'with washer' : `with ${screw.head} head`;
+    return `M${tenth(screw.diameterMm)} x ${tenth(screw.lengthMm)} mm bolt ${under}`;
+  }
   const thick = `${tenth(screw.diameterMm)} mm`;
   const size = screw.gauge ? `${screw.gauge} gauge (${thick})` : thick;
   const head = screw.head === 'washer' ? 'screw with washer' : `${screw.head} head screw`;

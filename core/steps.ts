@@ -108,7 +108,7 @@ function setting({ fastener, note, plug, screw }: Fixing): string[] {
   if (note && fastener !== 'batten-screws') steps.push(note);
   if (fastener === 'resin-stud')
     steps.push('Fill from the back of the hole and turn the stud in; keep off it until it has cured.');
-  else if (screw) steps.push(`Fit the ${screwName(screw)}, the last turns by hand.`);
+  else if (screw) steps.push(`Fit the ${screwName(screw, fastener)}, the last turns by hand.`);
   return steps;
 }
 
