@@ -179,7 +179,7 @@ export type Below =
 
 export type Place = { across: Across; up: Up; below?: Below };
 
-export type Crew = {
+type Crew = {
   people?: number | Unknown;
   dustExtraction?: boolean | Unknown;
   /** A lifter, stand or temporary ledger that takes the weight. */
@@ -187,7 +187,7 @@ export type Crew = {
 };
 
 /** A rating printed on a packet, recorded with who said so; or the readings of a pull test on site. */
-export type Proof = {
+type Proof = {
   packetRatingN?: number;
   pullTestN?: number[];
   saidBy?: string;

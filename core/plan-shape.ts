@@ -80,7 +80,7 @@ export type FailureMode =
   | 'masonry'
   | 'anchor-cap';
 
-export type Governing = {
+type Governing = {
   mode: FailureMode;
   resistanceN: Newtons;
   /** Ids of sources. */

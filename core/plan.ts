@@ -30,7 +30,7 @@ export function planOf(job: Job): Plan {
 }
 
 /** `stop` when anything stops, `care` when anything warns, else `go`. */
-export function verdictOf(cautions: readonly Caution[]): Verdict {
+function verdictOf(cautions: readonly Caution[]): Verdict {
   if (cautions.some((caution) => caution.severity === 'stop')) return 'stop';
   return cautions.some((caution) => caution.severity === 'warn') ? 'care' : 'go';
 }

@@ -46,16 +46,6 @@ export function times<Q extends Quantity<string>>(quantity: Q, factor: number): 
   return (quantity * factor) as Q;
 }
 
-/** The bare ratio of two quantities of one unit. */
-export function ratio<Q extends Quantity<string>>(of: Q, to: NoInfer<Q>): number {
-  return of / to;
-}
-
-/** True when `value` is at most `limit`. */
-export function atMost<Q extends Quantity<string>>(value: Q, limit: NoInfer<Q>): boolean {
-  return value <= limit;
-}
-
 /** The smallest of quantities of one unit. */
 export function least<Q extends Quantity<string>>(first: Q, ...rest: NoInfer<Q>[]): Q {
   return Math.min(first, ...rest) as Q;

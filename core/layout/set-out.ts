@@ -1,4 +1,3 @@
-import type { Job } from '../job.ts';
 import type { Assumption, BattenLine, CrossCheck, Frame, Mark, Why } from '../plan-shape.ts';
 import type { Degrees, Millimetres } from '../quantity.ts';
 import type { Basis } from '../sources.ts';
@@ -25,6 +24,3 @@ export type SetOut = {
 export type DoesNotFit = { ok: false; id: string; text: string; overByMm: Millimetres; clears: string };
 
 export type LayoutResult = SetOut | DoesNotFit;
-
-/** Turns a job into marks, or into the reason why it does not fit. Throws never. */
-export type SetOutOf = (job: Job) => LayoutResult;

@@ -4,10 +4,10 @@ import { type Degrees, degrees, type Millimetres, mm } from '../quantity.ts';
 const HALF_TURN = 180;
 
 /** The triangle a loaded cord makes: how far it rises above the rings, and its legs' angle from the horizontal. */
-export type CordShape = { riseMm: Millimetres; legAngle: Degrees };
+type CordShape = { riseMm: Millimetres; legAngle: Degrees };
 
 /** A cord that can't be: which figure is out, and by how much. */
-export type ImpossibleCord = { because: 'too-short' | 'hooks-too-far' | 'no-rise'; overByMm: Millimetres };
+type ImpossibleCord = { because: 'too-short' | 'hooks-too-far' | 'no-rise'; overByMm: Millimetres };
 
 export type CordResult = ({ ok: true } & CordShape) | ({ ok: false } & ImpossibleCord);
 
