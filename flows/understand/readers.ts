@@ -15,6 +15,7 @@ import { readAccessories } from './wall/accessory.ts';
 import { readBoard } from './wall/board.ts';
 import { readFinish } from './wall/finish.ts';
 import { readStuds } from './wall/studs.ts';
+import { readUnlisted } from './wall/unlisted.ts';
 import { readWall } from './wall/wall.ts';
 import { readWallPair, readWallSize } from './wall/wall-size.ts';
 import { readWallState } from './wall/wall-state.ts';
@@ -93,12 +94,13 @@ export function readAll(outline: Outline, listening: Listening): Found {
   const proof = readProof(outline, listening);
   if (proof.facts.length + proof.refused.length > 0) return proof;
   const weighed = mass(outline, listening);
-  const words = inTurn(weighed.rest, listening, WORDS);
-  const figures = inTurn(weighed.rest, listening, FIGURES);
+  const unlisted = readUnlisted(weighed.rest, listening);
+  const words = inTurn(unlisted.rest, listening, WORDS);
+  const figures = inTurn(unlisted.rest, listening, FIGURES);
   return {
     facts: [...weighed.facts, ...words.facts, ...figures.facts],
     asks: [...weighed.asks, ...words.asks, ...figures.asks],
-    refused: [...weighed.refused, ...words.refused, ...figures.refused],
+    refused: [...weighed.refused, ...unlisted.refused, ...words.refused, ...figures.refused],
     rest: figures.rest,
   };
 }

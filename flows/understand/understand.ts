@@ -1,4 +1,5 @@
 import type { AskBack, Fact, Listening, Reading, Understand } from '../reading.ts';
+import { besideYear } from './building/building.ts';
 import { answersHazards } from './building/hazards-answer.ts';
 import { withoutYear } from './building/year.ts';
 import { unitSpoken } from './lengths/display-unit.ts';
@@ -45,7 +46,7 @@ export const understand: Understand = (said, listening) => {
   const steers = steering(text);
   if (steers !== null) return { ...NOT_UNDERSTOOD, intent: steers };
   if (asksWhy(text)) return why(text);
-  const every = tokens(withoutYear(words));
+  const every = tokens(withoutYear(words, besideYear(listening)));
   if (every.filter(isNumber).length > MOST_FIGURES) return NOT_UNDERSTOOD;
   const all = corrected(every);
   const outline = outlineOf(all, { words, said, unit: listening.unit, guessed: guessed.size > 0 });

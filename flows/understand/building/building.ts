@@ -1,9 +1,9 @@
 import type { Building } from '../../../core/job.ts';
-import type { Fact, Listening } from '../../reading.ts';
+import type { AskBack, Fact, Listening } from '../../reading.ts';
 import { type Found, fact, nothing } from '../words/found.ts';
 import type { Outline } from '../words/outline.ts';
 import { countryIn } from './country.ts';
-import { yearIn } from './year.ts';
+import { type Beside, yearIn } from './year.ts';
 
 type Tenure = Exclude<Building['tenure'], 'unknown' | undefined>;
 type Kind = Exclude<Building['kind'], 'unknown' | undefined>;
@@ -38,7 +38,7 @@ const KINDS: [Kind, RegExp][] = [
   ],
   [
     'public',
-    /\b(?:public|shops?|offices?|restaurants?|pubs?|cafes?|café|hotels?|schools?|church|hall(?= for)|hospitals?|clinic|gallery|museum|library|foyer|lobby|reception|commercial|school|gym|salon|surgery|community (?:hall|centre)|town hall|bar)\b/,
+    /\b(?:public|shops?|office (?:block|building|park|fit ?out)s?|offices|restaurants?|pubs?|cafes?|café|hotels?|schools?|church|hall(?= for)|hospitals?|clinic|gallery|museum|library|commercial|school|gym|salon|surgery|community (?:hall|centre)|town hall|bar)\b/,
   ],
   [
     'house',
@@ -53,18 +53,33 @@ const KIND_ALONE: [Kind, RegExp][] = [
 const first = <V>(forms: readonly [V, RegExp][], text: string): V | undefined =>
   forms.find(([, words]) => words.test(text))?.[0];
 
+/** What shows that a lone figure of four is the year of building. */
+export function besideYear({ awaiting }: Listening): Beside {
+  return {
+    asked: awaiting === 'building.yearBuilt' || awaiting === 'building.rewiredYear',
+    open: awaiting?.startsWith('building.') === true || awaiting === 'hazards',
+    names: (part) =>
+      countryIn(part, false) !== null ||
+      first(TENURE, part) !== undefined ||
+      /^\W*(?:mine|ours)\W*$/.test(part),
+  };
+}
+
 /** Where the job is, how old, whose, and what sort of building. */
 export function readBuilding(outline: Outline, listening: Listening): Found {
   const { words, said } = outline;
   const { awaiting } = listening;
   const found: Fact[] = [];
-  const country = countryIn(words, awaiting === 'building.country');
+  const country = awaiting === 'crew.people' ? null : countryIn(words, awaiting === 'building.country');
   if (country !== null) found.push(fact('building.country', { building: { country } }, said));
   const rewired = /\bre ?-? ?wir(?:ed|ing)\b/.test(words) || awaiting === 'building.rewiredYear';
-  const year = yearIn(words, awaiting === 'building.yearBuilt' || rewired);
+  const year = yearIn(words, {
+    ...besideYear(listening),
+    asked: awaiting === 'building.yearBuilt' || rewired,
+  });
   if (year !== null && rewired) {
     found.push(fact('building.rewiredYear', { building: { rewiredYear: year.year } }, said, year.inferred));
-  } else if (year !== null && awaiting !== 'place.up') {
+  } else if (year !== null) {
     found.push(fact('building.yearBuilt', { building: { yearBuilt: year.year } }, said, year.inferred));
   }
   const tenure =
@@ -80,7 +95,30 @@ export function readBuilding(outline: Outline, listening: Listening): Found {
   if (kind !== undefined && (awaiting === 'building.kind' || saidOfBuilding(kind, words))) {
     found.push(fact('building.kind', { building: { kind } }, said, awaiting !== 'building.kind'));
   }
-  return { ...nothing(outline), facts: [...found, ...permission(outline, listening)] };
+  const facts = [...found, ...permission(outline, listening)];
+  if (awaiting === 'building.kind' && kind === undefined && ROOMS.test(words))
+    return { ...nothing(outline), facts, asks: [whichBuilding(said)] };
+  return { ...nothing(outline), facts };
+}
+
+/** Rooms that houses have as well as public buildings. */
+const ROOMS =
+  /\b(?:foyer|hall(?:way)?|lobby|reception|office|entrance|stairwell|corridor|landing|studio|gym|waiting room)\b/;
+
+function whichBuilding(said: string): AskBack {
+  const reading = (label: string, kind: Kind) => ({
+    label,
+    fact: fact('building.kind', { building: { kind } }, said),
+  });
+  return {
+    question: 'building.kind',
+    text: 'Is that in a house, in a block of flats, or in a building the public or staff use?',
+    readings: [
+      reading('a house', 'house'),
+      reading('a flat', 'flat'),
+      reading('a public building', 'public'),
+    ],
+  };
 }
 
 /** Not every "flat" or "bar" is a building: it must be said of the place. */
@@ -90,7 +128,7 @@ function saidOfBuilding(kind: Kind, words: string): boolean {
       words,
     );
   if (kind === 'public')
-    return /\b(?:in|for|at) (?:a|an|the|our|my|their)? ?(?:\w+ )?(?:shop|office|restaurant|pub|cafe|hotel|school|church|hospital|clinic|gallery|museum|library|gym|salon)\b/.test(
+    return /\b(?:in|for|at) (?:a|an|the|our|my|their)? ?(?:(?!home)\w+ )?(?:shop|office (?:block|building)|restaurant|pub|cafe|hotel|school|church|hospital|clinic|museum|salon)(?: (?:foyer|lobby|reception|office))?\b/.test(
       words,
     );
   return (

@@ -4,7 +4,7 @@ const PLACES: [Country, RegExp][] = [
   ['NZ', /\b(?:new zealand|nz|n\.z\.?|aotearoa|auckland|wellington|christchurch|kiwi)\b/],
   [
     'AU',
-    /\b(?:australian?|au|nsw|vic(?:toria)?|qld|queensland|tassie|tasmania|new south wales|south australia|western australia|northern territory|sydney|melbourne|brisbane|adelaide|hobart|darwin|canberra|down under)\b/,
+    /\b(?:australian?|au|nsw|vic(?:toria)?|qld|queensland|tassie|tasmania|new south wales|south australia|western australia|northern territory|sydney|melbourne|brisbane|adelaide|hobart|darwin|canberra|down under|aus|aussie|oz|straya)\b/,
   ],
   [
     'UK',
@@ -26,13 +26,34 @@ const PLACES: [Country, RegExp][] = [
 ];
 
 const ELSEWHERE =
-  /\b(?:norway|switzerland|iceland|turkey|india|south africa|singapore|malaysia|hong kong|japan|china|brazil|mexico|argentina|israel|uae|dubai|qatar|kenya|nigeria|egypt|thailand|indonesia|philippines|chile|other|somewhere else|elsewhere|none of (?:these|those))\b/;
+  /\b(?:norway|switzerland|iceland|turkey|india|south africa|singapore|malaysia|hong kong|japan|china|brazil|mexico|argentina|israel|uae|dubai|qatar|kenya|nigeria|egypt|thailand|indonesia|philippines|chile|other|another country|somewhere else|elsewhere|overseas)\b/;
 
-/** The country a message names; "us" is a country only when the country was asked. */
+/** Short names that are ordinary words elsewhere: between commas they are the country. */
+const SHORT_ALONE = /(?:^|[,;.\n])\s*(?:in |the )*(us|usa|uk|au|aus|oz|nz|eu|gb|ie|ca)\s*(?=$|[,;.\n])/;
+const SHORT: Record<string, Country> = {
+  us: 'US',
+  usa: 'US',
+  uk: 'UK',
+  gb: 'UK',
+  au: 'AU',
+  aus: 'AU',
+  oz: 'AU',
+  nz: 'NZ',
+  eu: 'EU',
+  ie: 'IE',
+  ca: 'CA',
+};
+
+/** The country a message names; "us" is a country only when the country was asked, or in a list. */
 export function countryIn(text: string, asked: boolean): Country | null {
   const searched = asked
     ? text
-    : text.replace(/\b(?:us|au|eu|gb|cork|vic|perth|washington|maine|rome|paris|other|elsewhere)\b/g, ' ');
+    : text.replace(
+        /\b(?:us|au|aus|oz|kiwi|eu|gb|cork|vic|perth|washington|maine|rome|paris|other|elsewhere)\b/g,
+        ' ',
+      );
+  const short = SHORT_ALONE.exec(text)?.[1];
+  if (short !== undefined) return SHORT[short] ?? null;
   if (/\bnorthern ireland\b/.test(searched)) return 'UK';
   if (/\bnew south wales\b|\bnsw\b/.test(searched)) return 'AU';
   if (asked && /\b(?:sa|wa|nt|act|tas|perth)\b/.test(searched)) return 'AU';

@@ -12,6 +12,7 @@ const DECADES: Record<string, number> = {
   nineties: 1990,
   noughties: 2000,
 };
+const DECADE = new RegExp(`\\b(${Object.keys(DECADES).join('|')})\\b`);
 /** Reigns by which British and Australian houses are dated; the first year is the older, so the careful one. */
 const REIGNS: Record<string, number> = {
   georgian: 1714,
@@ -29,45 +30,123 @@ const REIGNS: Record<string, number> = {
   'turn of the century': 1895,
   'art deco': 1920,
 };
+/** An "Edwardian mirror" dates the mirror. */
+const REIGN = new RegExp(
+  `\\b(${Object.keys(REIGNS).join('|')})\\b(?! (?:style |era |gilt |gilded |framed |antique |oak |mahogany |wall |over ?mantel )*(?:mirror|frame|picture|painting|portrait|print|panel|canvas|piece))`,
+);
 
-const EARLIEST = 1000;
-const LATEST = 2100;
+/** Nobody dates a standing house earlier, or later than the next few years, by four figures; our choice. */
+const PLAUSIBLE = { asked: 1200, earliest: 1700, latest: 2049 };
 
-/** Unasked, a figure is a year only beside words of building. */
-const SAID_OF_BUILDING =
-  /\b(?:built|circa|dating|dates|year)(?: \w+){0,3} (?:1[0-9]|20)\d\d\b|\b(?:1[0-9]|20)\d\d (?:\w+ )?(?:house|home|flat|build|building|terrace|bungalow|cottage|apartment|place)\b|\b(?:house|home|flat|building|place) (?:is |was )?(?:from|of) (?:about |around )?(?:1[0-9]|20)\d\d\b/;
+const FOUR = '(?:1[2-9]|20)\\d\\d';
+const NO_MEASURE =
+  '(?! ?(?:mm|cm|m|x|by|kg|in|inch|inches|ft|high|tall|wide|long|across|up|off|from|above)\\b| ?[x×*"\']|[.,]\\d)';
+const YEAR = new RegExp(`(?<![\\d.,x×*/])(?<![x×*] )\\b(${FOUR})\\b${NO_MEASURE}`, 'g');
+/** A figure is a year of building when these words stand about it. */
+const SAID_OF_BUILDING = new RegExp(
+  `\\b(?:built|build|circa|dating|dates|dated|year|constructed|erected|rewired)(?: [a-z]\\w*){0,3},? ?(${FOUR})\\b|\\b(${FOUR}) (?:[a-z]\\w* )?(?:house|home|flat|build|built|building|terrace|semi|bungalow|cottage|apartment|place|unit|townhouse|construction)\\b|\\b(?:house|home|flat|building|place|apartment|unit|cottage|bungalow|terrace|semi) ?,? ?(?:is |was |its |from |of |about |around |circa |built )*(${FOUR})\\b${NO_MEASURE}`,
+);
+/** Words of a building beside "60s", without which it may be kilos. */
+const OF_BUILDING =
+  /\b(?:house|home|flat|build|built|building|block|place|terrace|semi|bungalow|cottage|apartment|unit|era|from the|property|townhouse|villa|construction|dates?|early|late|rewired)\b/;
 
-/** The message without a year that was said of the building, so that it is no length. */
-export function withoutYear(text: string): string {
-  return text.replace(SAID_OF_BUILDING, (words) => words.replace(/\b(?:1[0-9]|20)\d\d\b/, ','));
+/** Where a year stands in the text, and the year. */
+type Stands = { at: number; length: number; year: number; inferred: boolean };
+
+/** The year in the words that speak of building. */
+function inPhrase(text: string): Stands | null {
+  const phrase = SAID_OF_BUILDING.exec(text);
+  const digits = phrase?.[1] ?? phrase?.[2] ?? phrase?.[3];
+  if (phrase === null || digits === undefined) return null;
+  const year = Number(digits);
+  if (year > PLAUSIBLE.latest) return null;
+  return { at: phrase.index + phrase[0].indexOf(digits), length: digits.length, year, inferred: false };
 }
 
+/** What may stand beside a year that is told between commas: "2010, in australia", "about 1968". */
+const BESIDE =
+  /\b(?:in|the|its|it|is|was|about|around|circa|from|of|roughly|approx|year|built|or so|i think|early|late|mid|maybe|and|so|a|an)\b/g;
+
+/** What else tells that a lone figure is a year: the building is being asked about, or a part of the message names it. */
+export type Beside = { asked: boolean; open: boolean; names: (part: string) => boolean };
+
+/** "australia, 2010, I own it": a part between commas that is only a year, beside another fact of the building. */
+function alone(text: string, { open, names }: Beside): Stands | null {
+  if (!/\d{4}/.test(text)) return null;
+  let at = 0;
+  let beside = open;
+  let found: Stands | null = null;
+  for (const part of text.split(/(?<=[,;\n]|\. )|(?<=\band )/)) {
+    const year = onlyYear(part);
+    if (year === null) {
+      beside ||= names(part);
+      const within = names(part) ? lastYear(part) : null;
+      if (within !== null) found ??= { at: at + within.at, length: 4, year: within.year, inferred: true };
+    } else found ??= { at: at + year.at, length: 4, year: year.year, inferred: true };
+    at += part.length;
+  }
+  return beside ? found : null;
+}
+
+function plausible(digits: string): number | null {
+  const year = Number(digits);
+  return year >= PLAUSIBLE.earliest && year <= PLAUSIBLE.latest ? year : null;
+}
+
+function onlyYear(part: string): { at: number; year: number } | null {
+  const digits = /\d+/.exec(part);
+  if (digits === null || /[^\s,.;:~]/.test(part.replace(digits[0], ' ').replace(BESIDE, ' '))) return null;
+  const year = digits[0].length === 4 ? plausible(digits[0]) : null;
+  return year === null ? null : { at: digits.index, year };
+}
+
+/** "australia 2010 own it": the one figure of a part that names the building's place or whose it is. */
+function lastYear(part: string): { at: number; year: number } | null {
+  const figures = [...part.matchAll(/\d+(?:[.,]\d+)?/g)];
+  const [only] = figures;
+  if (only === undefined || figures.length > 1 || !new RegExp(YEAR).test(part)) return null;
+  const year = plausible(only[0]);
+  return year === null ? null : { at: only.index, year };
+}
+
+/** The message without a year that was said of the building, so that it is no length. */
+export function withoutYear(text: string, beside: Beside): string {
+  if (!/\d{4}/.test(text)) return text;
+  const stands = inPhrase(text) ?? alone(text, beside);
+  return stands === null ? text : `${text.slice(0, stands.at)},${text.slice(stands.at + stands.length)}`;
+}
+
+const VAGUE =
+  /\b(?:about|around|circa|roughly|approx|ish|maybe|probably|before|early|pre|c\.?|or so|bout|i think|i reckon|after|late)\b|ish\b|~/;
+
 /** Reads a year or a span of years: "2010", "about 1960", "seventies", "1890s house", "late 80s". */
-export function yearIn(text: string, asked: boolean): YearSaid | null {
+export function yearIn(text: string, beside: Beside): YearSaid | null {
+  const { asked } = beside;
   const range = /\b(1[5-9]\d\d|20\d\d)\s*(?:-|to|or|and|\/|through)\s*(1[5-9]\d\d|20\d\d)\b/.exec(text);
-  if (range !== null) return { year: Math.min(Number(range[1]), Number(range[2])), inferred: true };
+  if (range !== null && (asked || OF_BUILDING.test(text)))
+    return { year: Math.min(Number(range[1]), Number(range[2])), inferred: true };
   const decade = /\b(1[5-9]\d|20\d)0\s*'?s\b/.exec(text);
   if (decade !== null) return { year: Number(`${decade[1]}0`), inferred: true };
-  const full =
-    /(?<![\d.,x])\b(1[0-9]\d\d|20\d\d)\b(?!\s*(?:mm|cm|m\b|x|by|kg|high|wide|up|off|from|above|,\d|\.\d))/.exec(
-      text,
-    );
-  if (full !== null && (asked || SAID_OF_BUILDING.test(text))) {
-    const year = Number(full[1]);
-    const vague =
-      /\b(?:about|around|circa|roughly|approx|ish|maybe|probably|before|early|pre|c\.?|or so|bout|i think|i reckon)\b|ish\b|~/.test(
-        text,
-      );
-    if (year >= EARLIEST && year <= LATEST) return { year, inferred: vague };
+  const full = inPhrase(text) ?? (asked ? firstYear(text) : alone(text, beside));
+  if (full !== null) return { year: full.year, inferred: full.inferred || VAGUE.test(text) };
+  if (asked || OF_BUILDING.test(text)) {
+    const short = /(?:\b|')([2-9])0\s*'?s\b/.exec(text);
+    if (short !== null) return { year: 1900 + Number(short[1]) * 10, inferred: true };
+    const word = DECADE.exec(text)?.[1];
+    if (word !== undefined) return { year: DECADES[word] ?? 0, inferred: true };
   }
-  const short = /(?:\b|')([2-9])0\s*'?s\b/.exec(text);
-  if (short !== null) return { year: 1900 + Number(short[1]) * 10, inferred: true };
-  for (const [word, year] of Object.entries(DECADES))
-    if (new RegExp(`\\b${word}\\b`).test(text)) return { year, inferred: true };
-  for (const [word, year] of Object.entries(REIGNS)) {
-    if (new RegExp(`\\b${word}\\b`).test(text.replaceAll('-', ' '))) return { year, inferred: true };
-  }
+  const reign = REIGN.exec(text.replaceAll('-', ' '))?.[1];
+  if (reign !== undefined) return { year: REIGNS[reign] ?? 0, inferred: true };
   return asked ? inSpans(text) : null;
+}
+
+function firstYear(text: string): Stands | null {
+  for (const match of text.matchAll(YEAR)) {
+    const year = Number(match[1]);
+    if (year >= PLAUSIBLE.asked && year <= PLAUSIBLE.latest)
+      return { at: match.index, length: 4, year, inferred: false };
+  }
+  return null;
 }
 
 const CENTURY = /\b(1[5-9]|2[01])(?:th|st)\s*(?:century|c\b)/;

@@ -11,6 +11,10 @@ const EYE_WORDS = /\beye (?:level|height|line)\b|\bhead height\b|\bgallery (?:he
 const UP_TO_YOU =
   /\b(?:up to you|you (?:choose|decide|pick|tell me|say)|whatever|dont (?:mind|care)|(?:usual|standard|normal|average|regular) height|wherever|where (?:its|it is) best)\b/;
 
+/** In line with something whose height has not been said. */
+const IN_LINE =
+  /\b(?:level|in ?line|lined? up|lining up|flush|same (?:height|level)|aligned?|even|match(?:es|ing)?|same) (?:with|to|as|up with)\b|\b(?:as high as|match(?:ing)? the)\b|\b(?:at|to) (?:the )?(?:door|window|architrave) (?:head|height|top|frame)\b/;
+
 /** "Eye level", "up to you", or a bare figure: a height is offered or asked, never recorded. */
 export function upInWords(outline: Outline, listening: Listening): Found {
   const said = outline.said;
@@ -25,6 +29,13 @@ export function upInWords(outline: Outline, listening: Listening): Found {
     });
   }
   if (listening.awaiting !== 'place.up') return nothing(outline);
+  if (IN_LINE.test(outline.text) && !/<\d+>/.test(outline.text)) {
+    return asks(outline, {
+      question: 'place.up',
+      text: 'How high is that above the floor, and is it the top, the centre or the bottom of the frame that lines up with it? For example: top at 2040.',
+      readings: [],
+    });
+  }
   const match = /^[^<]*<(\d+)>[^<]*$/.exec(outline.text);
   const length = match === null ? null : lengthOf(outline, match[1], 'place.up');
   if (match === null || length === null) return nothing(outline);

@@ -1,3 +1,7 @@
+/** Control codes (not a tab or a new line) and signs that turn the direction of text: a figure may hide behind one. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
+const HIDING = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/;
+
 /** Markup, code or a query: nobody on site says so, and nothing of it is read. */
 const NOT_SPEECH = [
   /<\s*\/?\s*[a-z!][^>]*>?/i,
@@ -9,5 +13,5 @@ const NOT_SPEECH = [
 
 /** True for what is typed at a program rather than said to one. */
 export function isHostile(said: string): boolean {
-  return NOT_SPEECH.some((form) => form.test(said));
+  return HIDING.test(said) || NOT_SPEECH.some((form) => form.test(said));
 }

@@ -16,8 +16,7 @@ export type Doubt =
         | 'cement'
         | 'block'
         | 'masonry'
-        | 'sheet'
-        | 'fibrous';
+        | 'sheet';
     }
   | { doubt: 'several'; of: readonly BaseMaterial[] };
 
@@ -116,10 +115,6 @@ const OPTIONS: Record<Exclude<Doubt['doubt'], 'several'>, { text: string; option
   sheet: {
     text: 'Which sheet is it: plasterboard on timber studs, on steel studs, stuck to masonry, fibre cement, or lath and plaster?',
     options: [PT, PS, PD, is('fibre-cement-on-studs'), is('lath-and-plaster')],
-  },
-  fibrous: {
-    text: 'Fibrous plaster: sheets with hair or fibre in them, plaster on thin wooden laths, or plasterboard?',
-    options: [{ ...is('lath-and-plaster'), label: 'laths, or fibrous sheets' }, PT],
   },
 };
 

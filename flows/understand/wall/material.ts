@@ -96,7 +96,6 @@ function doubtOf(words: MaterialWords, text: string): Doubt | null {
     )
   )
     return { doubt: 'sheet' };
-  if (/\b(?:fibrous plaster|horsehair|hair plaster)\b/.test(text)) return { doubt: 'fibrous' };
   return null;
 }
 

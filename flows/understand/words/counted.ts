@@ -7,7 +7,7 @@ const COUNTED = new Set(
   pictures mirror mirrors painting paintings eye eyes clip clips plate plates hole holes cord cords wire wires loop loops string strings mark
   marks bracket brackets pin pins layer layers sheet sheets coat coats times time brick bricks storey storeys story floors
   years year yrs gauge bed beds bedroom bedrooms outlet outlets dring drings fixings anchors plugs windows doors percent
-  degrees degree deg kids walls of`.split(/\s+/),
+  degrees degree deg kids walls`.split(/\s+/),
 );
 
 /** Words that tell which way a figure is measured, or what it measures. */
@@ -23,6 +23,10 @@ const LABEL = /^(?:[abcefgijknopqrstuvyz]|pt|ring|hook|point|no|mark)$/;
 const SIZED = new Set(
   'stud studs timber timbers wood wooden lumber framing s plug plugs screw screws bit'.split(' '),
 );
+
+/** What is so many millimetres of a thing. */
+const COAT =
+  /^(?:plaster|render|tile|tiles|skim|board|plasterboard|drywall|hard|wet|lime|sand|cement|gypsum)$/;
 
 /** The largest figure that may count things with a word between ("two big rings"); our choice. */
 const MOST_COUNTED = 12;
@@ -43,6 +47,8 @@ export function isCount(all: readonly Token[], at: number): boolean {
   if (next.text === 'd' && /^rings?$/.test(then?.text ?? '')) return true;
   // "900 by 1200 mirror", "a 24 x 36 picture": the second side, not so many mirrors.
   if (before?.text === 'x' && isNumber(all[at - 2])) return false;
+  // "15 of plaster" is a coat, "two of us" and "one of those" are counted.
+  if (next.text === 'of') return !COAT.test(then?.text ?? '');
   if (COUNTED.has(next.text)) return true;
   const few = number.value.d === 1n && number.value.lte(MOST_COUNTED);
   return few && !DIRECTIONS.has(next.text) && then?.kind === 'word' && COUNTED.has(then.text);

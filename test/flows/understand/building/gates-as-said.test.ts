@@ -19,6 +19,19 @@ const NO_GATE = {
 /** Invented by us. A span of years counts from its oldest, which is the careful one. */
 const ROWS: Row[] = [
   ['building.country', 'Oz, australia', country('AU')],
+  ['building.country', 'oz', country('AU')],
+  ['building.country', 'down under', country('AU')],
+  ['building.tenure', 'us, 1995, mine', { ...country('US'), ...year(1995), ...tenure('owner') }],
+  ['building.country', 'australia, 2010, I own it', { ...country('AU'), ...year(2010), ...tenure('owner') }],
+  [
+    null,
+    '840 x 1120, built 2010, Australia',
+    { ...year(2010), 'piece.widthMm': 840, 'piece.heightMm': 1120 },
+  ],
+  ['piece.massKg', 'mid 20s', 'ask'],
+  ['building.kind', 'office', 'ask'],
+  ['building.kind', 'foyer', 'ask'],
+  [null, 'hanging a mirror in the office', { 'piece.kind': 'mirror', 'building.kind': undefined }],
   ['building.country', 'austrailia', country('AU')],
   ['building.country', 'Queensland', country('AU')],
   ['building.country', 'NSW', country('AU')],

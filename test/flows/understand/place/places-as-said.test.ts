@@ -50,7 +50,7 @@ const ROWS: Row[] = [
   ],
   ['place.up', 'half a metre above the sofa', up('bottom-above', 500, 'furniture')],
   ['place.up', '-200 above the mantel', 'reject'],
-  ['place.up', 'level with the top of the door', 'reject'],
+  ['place.up', 'level with the top of the door', 'ask'],
   ['place.up', '1500', 'ask'],
   ['place.up', '1500 off the floor', 'ask'],
   ['place.up', 'eye level', 'ask'],

@@ -78,6 +78,9 @@ const SAID: Partial<Record<Intent, string[]>> = {
     'carry on',
     "what's left",
     'summary',
+    'what do you know so far',
+    'where are we',
+    'show me what you have',
   ],
   'dont-know': [
     'dunno',
