@@ -1,7 +1,7 @@
 import { startVitest } from 'vitest/node';
 
 /** The README's test command: every project, then one closing line that any reader of logs can count. */
-process.env['WRANGLER_SEND_METRICS'] = 'false';
+process.env.WRANGLER_SEND_METRICS = 'false';
 
 const filters = process.argv.slice(2);
 const vitest = await startVitest('test', filters, { run: true, watch: false });

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { codePoints } from '../http/limits.ts';
 import type { FieldError } from '../http/problem.ts';
 import { type Described, describedBy, exampleOf, partsAt, wordsFor } from './described.ts';
 
@@ -82,6 +83,6 @@ function receivedAt(body: unknown, path: readonly PropertyKey[]): string | undef
   }
   if (typeof value === 'number' || typeof value === 'boolean' || value === null) return String(value);
   if (typeof value === 'string')
-    return value.length <= SHORT ? JSON.stringify(value) : `text of ${value.length} characters`;
+    return value.length <= SHORT ? JSON.stringify(value) : `text of ${codePoints(value)} characters`;
   return Array.isArray(value) ? `a list of ${value.length}` : 'an object';
 }
