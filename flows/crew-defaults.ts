@@ -4,11 +4,11 @@ import type { QuestionName } from './question.ts';
 import type { CrewDefaults } from './step-shape.ts';
 
 /**
- * What a crew remembers, as entries of a new conversation. They give way to whatever is said. That one wall was
- * rented says nothing of the next.
+ * What a crew remembers, as entries of a new conversation. They give way to whatever is said. Whose wall it is and
+ * how many lift today belong to the job: remembered, they would skip the stops for a tenant and for one on a ladder.
  */
 export function entriesFor(defaults: CrewDefaults, at: string): Entry[] {
-  const { country, tenure, people, dustExtraction } = defaults;
+  const { country, dustExtraction } = defaults;
   const remembered = (question: QuestionName, value: JobSoFar): Entry => ({
     act: 'default',
     question,
@@ -19,10 +19,6 @@ export function entriesFor(defaults: CrewDefaults, at: string): Entry[] {
   });
   return [
     ...(country === undefined ? [] : [remembered('building.country', { building: { country } })]),
-    ...(tenure === undefined || tenure === 'tenant'
-      ? []
-      : [remembered('building.tenure', { building: { tenure } })]),
-    ...(people === undefined ? [] : [remembered('crew.people', { crew: { people } })]),
     ...(dustExtraction === undefined
       ? []
       : [remembered('crew.dustExtraction', { crew: { dustExtraction } })]),

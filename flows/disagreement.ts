@@ -32,9 +32,9 @@ function same(old: unknown, value: unknown): boolean {
   return JSON.stringify(old) === JSON.stringify(value);
 }
 
-/** Two lists agree when they are as long and no figure of one speaks against the other's. */
+/** A list agrees with one that goes on from it, when no figure of one speaks against the other's. */
 function sameList(old: readonly unknown[], value: readonly unknown[]): boolean {
-  return old.length === value.length && old.every((each, at) => samePart(each, value[at]));
+  return old.length <= value.length && old.every((each, at) => samePart(each, value[at]));
 }
 
 function samePart(old: unknown, value: unknown): boolean {

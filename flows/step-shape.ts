@@ -42,8 +42,6 @@ export type Step = {
 /** What a crew remembers between conversations. */
 export type CrewDefaults = {
   country?: NonNullable<JobSoFar['building']>['country'];
-  tenure?: NonNullable<JobSoFar['building']>['tenure'];
-  people?: number;
   dustExtraction?: boolean;
 };
 

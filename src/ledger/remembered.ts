@@ -5,16 +5,12 @@ type Remembered = keyof CrewDefaults;
 
 const OF_QUESTION: Partial<Record<string, Remembered>> = {
   'building.country': 'country',
-  'building.tenure': 'tenure',
-  'crew.people': 'people',
   'crew.dustExtraction': 'dustExtraction',
 };
 
 const said = ({ value }: Entry): CrewDefaults => {
   const out: Record<string, unknown> = {
     country: value?.building?.country,
-    tenure: value?.building?.tenure,
-    people: value?.crew?.people,
     dustExtraction: value?.crew?.dustExtraction,
   };
   for (const [key, it] of Object.entries(out)) if (it === undefined || it === 'unknown') delete out[key];

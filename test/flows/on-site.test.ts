@@ -66,11 +66,12 @@ describe('on site', () => {
   });
 
   test('a tape in inches is answered in inches, to the sixteenth', () => {
-    const held = talk(flow, { country: 'US', tenure: 'owner', people: 2 });
+    const held = talk(flow, { country: 'US' });
     held.all(
       '24 x 36 in picture, 18 lb, two D-rings 3 in from each side and 9 in down',
       'drywall on wood studs',
       '1995',
+      'I own it',
       'none of these',
     );
     held.all('nothing', 'none on either side', "don't know", '120 in', 'centre');

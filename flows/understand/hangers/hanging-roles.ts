@@ -4,7 +4,7 @@ import { subjectBefore } from '../lengths/subject.ts';
 import { isWord, type Token } from '../words/token.ts';
 import { type Sided, sided } from './hanging-side.ts';
 
-export type Role =
+type Role =
   | 'in'
   | 'from-left'
   | 'from-right'

@@ -11,6 +11,8 @@ const UP =
 const UP_FIRST = /\b(?:y|height|up)(?: (?:=|:|is|at))* <(\d+)>/g;
 const FIGURE = /<(\d+)>/g;
 
+const WIDE = /<(\d+)>(?: mm)? (?:wide|across it)\b/g;
+
 export type Spots = { xs: Millimetres[]; ys: Millimetres[]; inferred: boolean; needsWidth: boolean };
 
 /** Where fittings are, read from the stretch of words that is about them. */
@@ -26,9 +28,11 @@ export function spotsIn(outline: Outline, stretch: string, wallWidth: Millimetre
     });
     return taken;
   };
+  // How wide a fitting is says nothing of where it is.
+  take(WIDE);
   // "600 and 1800 from the left": the first figure shares the words of the second.
   left = left.replace(
-    /<(\d+)> (?:and|,|&|then) (?=<\d+>(?: (?:in|along))* (?:from|off) (?:the )?(left|right))/g,
+    /<(\d+)> (?:and|,|&|then) (?:(?:one|another|the other|a second)(?: is)?(?: at)? )?(?=<\d+>(?: (?:in|along))* (?:from|off) (?:the )?(left|right))/g,
     '<$1> from the $2 and ',
   );
   const xs = [...take(FROM_LEFT), ...take(LEFT_FIRST)];

@@ -3,7 +3,7 @@ import type { Listening } from '../../reading.ts';
 import { saysNotKnown } from '../steering/dont-know.ts';
 import { asks, type Found, fact, nothing } from '../words/found.ts';
 import { type Outline, outlineOf, without } from '../words/outline.ts';
-import { BOTH, FAR, NEAR } from './accessory-face.ts';
+import { BOTH, FAR, facedClauses, NEAR } from './accessory-face.ts';
 import { none, unaskedNone } from './accessory-none.ts';
 import { spotsIn } from './accessory-place.ts';
 import { ACCESSORY, kindOf, nameOf, UNASKED } from './accessory-words.ts';
@@ -23,7 +23,8 @@ export function readAccessories(outline: Outline, listening: Listening): Found {
   const farUnknown = saysNotKnown(text) && (FAR.test(text) || /\bother\b/.test(text));
   // Told in passing, a list says nothing of the face that was not named.
   const unseen = !asked && !FAR.test(text) && !BOTH.test(text);
-  const items = itemsIn(farUnknown ? text.replace(NOT_LOOKED, ' ') : text).filter((item) => !item.denied);
+  const told = facedClauses(farUnknown ? text.replace(NOT_LOOKED, ' ') : text, ACCESSORY);
+  const items = itemsIn(told).filter((item) => !item.denied);
   if (items.length === 0) return none(outline, farUnknown);
   const list: Accessory[] = [];
   const missing: Item[] = [];
@@ -42,10 +43,10 @@ export function readAccessories(outline: Outline, listening: Listening): Found {
   }
   if (!asked && list.length === 0) return nothing(outline);
   const [lost] = missing;
-  if (list.length === 0 && lost !== undefined) return whereIs(outline, lost, needsWidth);
+  if (list.length === 0 && lost !== undefined) return whereIs(afterwards(outline, asked), lost, needsWidth);
   const value: JobSoFar = {
     wall: {
-      accessories: list,
+      accessories: besides(list, listening),
       ...(farUnknown || unseen
         ? { farSide: 'unknown' as const }
         : FAR.test(text) || BOTH.test(text)
@@ -60,6 +61,15 @@ export function readAccessories(outline: Outline, listening: Listening): Found {
       ? undefined
       : `where the ${nameOf(lost.kind)} is: from the left end, and up from the floor`;
   return { ...used, facts: [partial === undefined ? read : { ...read, partial }] };
+}
+
+/** A fitting of another kind or face than those told before is one more, not another word for them. */
+function besides(list: Accessory[], { known }: Listening): Accessory[] {
+  const before = known.wall?.accessories;
+  if (!Array.isArray(before) || before.length === 0) return list;
+  const told = (one: Accessory): boolean =>
+    before.some(({ kind, face }) => kind === one.kind && face === one.face);
+  return list.some(told) ? list : [...before, ...list];
 }
 
 /** What is left once the fittings are read: all of it is about them when they were asked for. */
@@ -92,10 +102,15 @@ function itemsIn(text: string): Item[] {
     const own = text
       .slice(start, end)
       .replace(/ (?:and|plus|;|,|then|also)(?: (?:a|an|one|two|the|there is|theres))*\W*$/, ' ');
+    // What comes after the last break before the next fitting is about that one.
+    const next = matches[at + 1]?.index;
+    const cut =
+      next === undefined ? -1 : Math.max(...[' , ', ' ; ', ' . '].map((mark) => own.lastIndexOf(mark)));
+    const faced = cut > 0 ? own.slice(0, cut) : own;
     const whole = `${at === 0 || /[,;.]/.test(before) ? before : ''} ${own}`;
-    if (FAR.test(own) || (FAR.test(before) && at === 0) || (FAR.test(before) && /[,;.]/.test(before)))
+    if (FAR.test(faced) || (FAR.test(before) && at === 0) || (FAR.test(before) && /[,;.]/.test(before)))
       face = 'far';
-    else if (NEAR.test(whole)) face = 'this';
+    else if (NEAR.test(whole) || /[,;.]/.test(before)) face = 'this';
     const denied =
       /\b(?:no|none|not any|nothing|without|isnt any|arent any|nor|or)(?: \w+)?\s*$/.test(before.trim()) &&
       !/<\d+>/.test(own.split(/ [,;.] /)[0] ?? '');

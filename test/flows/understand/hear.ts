@@ -11,7 +11,7 @@ import { type Token, tokens } from '../../../flows/understand/words/token.ts';
 
 export type Said = { unit?: DisplayUnit; known?: JobSoFar; lastAnswered?: QuestionName };
 
-export function listening(awaiting: QuestionName | null, said: Said = {}): Listening {
+function listening(awaiting: QuestionName | null, said: Said = {}): Listening {
   return {
     awaiting,
     known: said.known ?? {},

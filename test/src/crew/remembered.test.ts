@@ -14,7 +14,7 @@ const CASES: [what: string, before: CrewDefaults, added: Entry[], after: CrewDef
   ['a country that was said', {}, [entry('set', AU)], { country: 'AU' }],
   ['a later answer rather than an earlier one', { country: 'UK' }, [entry('set', AU)], { country: 'AU' }],
   [
-    'all four from one message',
+    'both from one message, and neither whose wall it is nor who lifts today',
     {},
     [
       entry('set', {
@@ -22,13 +22,18 @@ const CASES: [what: string, before: CrewDefaults, added: Entry[], after: CrewDef
         crew: { people: 2, dustExtraction: false },
       }),
     ],
-    { country: 'NZ', tenure: 'client', people: 2, dustExtraction: false },
+    { country: 'NZ', dustExtraction: false },
   ],
   ['nothing of what was read between the lines', {}, [entry('set', AU, { inferred: true })], {}],
   ['nothing new of what it remembered itself', { country: 'UK' }, [entry('default', AU)], { country: 'UK' }],
   ['nothing of a "don\'t know"', {}, [entry('unknown', { building: { country: 'unknown' } })], {}],
   ['nothing of the wall or the piece', {}, [entry('set', { wall: { baseMaterial: 'clay-brick' } })], {}],
-  ['no longer what was taken back', { country: 'AU', people: 2 }, [entry('take-back', null)], { people: 2 }],
+  [
+    'no longer what was taken back',
+    { country: 'AU', dustExtraction: true },
+    [entry('take-back', null)],
+    { dustExtraction: true },
+  ],
 ];
 
 test.each(CASES)('a crew remembers %s', (_, before, added, after) => {
