@@ -65,6 +65,12 @@ describe('on site', () => {
     expect(questionIn(cleared.replies)).toBe('Whose wall is it?');
   });
 
+  test('what is said of this wall replaces what the crew remembers', () => {
+    const held = talk(flow, { country: 'AU' });
+    held.all('a mirror', 'brick');
+    expect(held.say("it's in new zealand").known.building?.country).toBe('NZ');
+  });
+
   test('a tape in inches is answered in inches, to the sixteenth', () => {
     const held = talk(flow, { country: 'US' });
     held.all(

@@ -13,6 +13,10 @@ import { isOfPiece, isRound, named, pairAt, type Side } from './size-side.ts';
 
 const QUESTION = 'piece.size';
 
+/** "Middle at 1500" says where the piece goes and nothing of how big it is. */
+const isOfPlace = (all: readonly Token[], from: number): boolean =>
+  isWord(all[from - 1], 'at') && isWord(all[from - 2], 'middle', 'centre', 'center', 'top', 'bottom', 'mid');
+
 /**
  * Reads the size over the frame: "900 x 1200" is width by height, "1200 high 900 wide" by its words, a round
  * one both ways. One side alone is a partial fact. Unless the size was asked for, only figures joined by
@@ -24,7 +28,7 @@ export function readSize(said: readonly Token[], listening: Listening): Heard {
   if (open && correctsMass(said, all, listening)) return null;
   const lengths = oneSystem(all, listening);
   const sides = lengths.map((each) => ({ ...each, dimension: dimensionOf(all, each) }));
-  const mine = sides.filter((each) => isOfPiece(all, each, listening, open));
+  const mine = sides.filter((each) => isOfPiece(all, each, listening, open) && !isOfPlace(all, each.from));
   const joined = pairAt(all, mine);
   const lone =
     mine.length === 1 &&

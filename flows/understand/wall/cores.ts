@@ -1,7 +1,11 @@
 import type { BaseMaterial, Cores } from '../../../core/job.ts';
 
+const NOT_KNOWN =
+  /\b(?:dunno|idk|dont know|do not know|not sure|unsure|no idea|cant (?:tell|say))\b[^,.;]*\b(?:solid|hollow|cored|cores|holes?|perforated)\b/;
+
 /** Holes in the units, as said; null when nothing is said of them. `text` is an outline. */
 export function coresIn(text: string, base: BaseMaterial | undefined): Cores | null {
+  if (NOT_KNOWN.test(text)) return null;
   if (
     /\b(?:no|without|not any) (?:holes?|cores?|frogs?|voids?)\b|\bnot (?:hollow|cored|perforated|holey)\b/.test(
       text,
