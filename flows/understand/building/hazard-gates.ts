@@ -19,7 +19,7 @@ export const GATES: readonly Gate[] = [
     not: { wall: { wet: 'no' } },
     unknown: { wall: { wet: 'unknown' } },
     words:
-      /(?<!\b(?:not|away|far|clear|nowhere) (?:\w+ ){0,3})\b(?:shower(?: wall| room| enclosure| recess)?|wet ?room|over (?:the )?bath|bath (?:wall|surround)|bathtub|wet wall|splash zone|waterproofed)\b/,
+      /(?<!\b(?:near|away from|far from|clear of|not by|next to) (?:the |any |a )?)\b(?:shower(?: wall| room| enclosure| recess)?|wet ?room|over (?:the )?bath|bath (?:wall|surround)|bathtub|wet wall|splash zone|waterproofed)\b/,
   },
   {
     name: 'bathroom',
