@@ -19,7 +19,7 @@ export const GATES: readonly Gate[] = [
     not: { wall: { wet: 'no' } },
     unknown: { wall: { wet: 'unknown' } },
     words:
-      /(?<!\b(?:near|away from|far from|clear of|not by|next to) (?:the |any |a )?)\b(?:shower(?: wall| room| enclosure| recess)?|wet ?room|over (?:the )?bath|bath (?:wall|surround)|bathtub|wet wall|splash zone|waterproofed)\b/,
+      /(?<!\b(?:not near|nowhere near|not by|not next to|away from|far from|clear of) (?:the |any |a )?)\b(?:shower(?: wall| room| enclosure| recess)?|wet ?room|over (?:the )?bath|bath (?:wall|surround)|bathtub|wet wall|splash zone|waterproofed)\b/,
   },
   {
     name: 'bathroom',

@@ -26,3 +26,8 @@ test('a height said while the size is asked for is no width', () => {
   expect(facts.map(({ question }) => question)).toEqual(['place.up']);
   expect(facts[0]?.value.place?.up).toEqual({ by: 'centre-at', mm: 1500 });
 });
+
+test('a bathroom wall next to the shower still counts as a shower wall', () => {
+  const [fact] = hear('hazards', 'bathroom, next to the shower').facts;
+  expect(fact?.value.wall?.wet).toBe('shower');
+});
