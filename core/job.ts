@@ -129,6 +129,13 @@ export type Accessory = {
   heightMm?: Millimetres;
 };
 
+/** A fitting that was told of without all of its place: nothing is drilled until that is known. */
+export type Unplaced = Partial<Accessory> & {
+  kind: AccessoryKind;
+  /** Asked for, and nobody could say. */
+  whereabouts?: Unknown;
+};
+
 export type DatumKind = 'floor' | 'mantel' | 'furniture' | 'ceiling' | 'nosing';
 
 export type Wall = {
@@ -145,6 +152,7 @@ export type Wall = {
   studs?: { spacingMm?: Millimetres; firstMm?: Millimetres; widthMm?: Millimetres } | Unknown;
   courses?: { gaugeMm?: Millimetres; firstBedMm?: Millimetres; jointMm?: Millimetres };
   accessories?: Accessory[] | Unknown;
+  unplaced?: Unplaced[];
   farSide?: Unknown | 'seen';
   ends?: { left?: 'wall' | 'open'; right?: 'wall' | 'open' };
   wet?: 'no' | 'bathroom' | 'shower' | Unknown;

@@ -1,7 +1,8 @@
 import { awaitingIn, type Open, stateOf } from './open.ts';
+import type { QuestionName } from './question.ts';
 import { QUESTIONS } from './questions/all.ts';
 import type { DisplayUnit } from './reading.ts';
-import type { Reply } from './reply.ts';
+import type { Choice, Reply } from './reply.ts';
 import { readingValue } from './turns/picked.ts';
 import { summaryOf } from './wording/summary.ts';
 
@@ -20,7 +21,15 @@ export function questionReply(open: Open, otherWords?: string): Reply[] {
     open.folded.unit,
   );
   const whole = question === 'confirm' && otherWords === undefined ? `${summaryOf(open)}\n${text}` : text;
-  return [{ kind: 'question', question, text: whole, expects, choices: [...choices] }];
+  return [
+    { kind: 'question', question, text: whole, expects, choices: [...choicesNow(question, choices, open)] },
+  ];
+}
+
+/** "Nothing on either face" is no answer to where a fitting is. */
+function choicesNow(question: QuestionName, choices: readonly Choice[], { folded }: Open): readonly Choice[] {
+  const seeks = question === 'wall.accessories' && (folded.job.wall?.unplaced ?? []).length > 0;
+  return seeks ? choices.filter(({ value }) => value !== 'none') : choices;
 }
 
 const UNIT: Readonly<Record<DisplayUnit, string>> = { mm: 'mm', cm: 'cm', m: 'metres', in: 'inches' };

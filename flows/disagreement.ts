@@ -17,6 +17,8 @@ function differing(before: Part, now: Part): Part | null {
   const found: Part = {};
   for (const [key, value] of Object.entries(now)) {
     const old = before[key];
+    // What is still to be found is no figure to disagree with.
+    if (key === 'unplaced') continue;
     if (old === undefined || old === 'unknown' || value === 'unknown' || value === undefined) continue;
     if (isPart(old) && isPart(value)) {
       const inner = differing(old, value);

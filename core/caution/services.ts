@@ -1,5 +1,7 @@
+import type { Unplaced } from '../job.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
+import { spokenKind } from '../wall/accessory.ts';
 import { CABLE_SETBACK, reachBeforeCable } from '../wall/stud-setback.ts';
 import { isThin, THIN_WALL } from '../wall/zones.ts';
 import type { Facts } from './facts.ts';
@@ -58,6 +60,20 @@ const depthText = (facts: Facts): string => {
 
 const nothingSeen = (facts: Facts): boolean => facts.heard(facts.job.wall?.accessories) === 'unknown';
 
+/** Told of, and where is not known: in an unfinished job it may still be asked for. */
+const unplaced = ({ job, whole }: Facts): readonly Unplaced[] =>
+  (job.wall?.unplaced ?? []).filter((each) => whole || each.whereabouts === 'unknown');
+
+/** "the switch on the other side and the socket". */
+const unplacedNames = (facts: Facts): string =>
+  [
+    ...new Set(
+      unplaced(facts).map(
+        ({ kind, face }) => `the ${spokenKind(kind)}${face === 'far' ? ' on the other side' : ''}`,
+      ),
+    ),
+  ].join(' and ');
+
 /** An unfinished job whose thickness was not asked may still prove thick. */
 const mayBeThin = (facts: Facts): boolean => {
   const thickness = facts.job.wall?.thicknessMm;
@@ -84,6 +100,15 @@ export const servicesRules: readonly Rule[] = [
     applies: nothingSeen,
     text: 'Before I place this: what is on both sides of this wall? I need every socket, switch, light, tap, pipe, radiator and heater on this face and on the other, and where each is. Nobody drills a wall that has not been looked at.',
     clears: 'A look at both faces of the wall: what is there and where, or "none on either side".',
+    basis: from(BOTH_FACES),
+  },
+  {
+    id: 'C-SV-4',
+    severity: 'stop',
+    applies: (facts) => unplaced(facts).length > 0,
+    text: (facts) =>
+      `Before I place this, where is ${unplacedNames(facts)}? Cables and pipes run straight up, down and sideways from there, so nothing is placed until that is measured.`,
+    clears: (facts) => `A measure to ${unplacedNames(facts)}: from the left end, and up from the floor.`,
     basis: from(BOTH_FACES),
   },
   {

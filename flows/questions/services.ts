@@ -1,14 +1,18 @@
+import { whereIs } from '../wording/unplaced.ts';
 import { choice, isAbsent, NOT_SURE, type Question } from './shape.ts';
 
 const SUSPECT_CLEARED = 'A laboratory result clears it; nothing you can see does.';
 
+const WHAT_IS_THERE =
+  'What is on the wall: sockets, switches, lights, taps, pipes, heaters? Look on both faces. For each: from the left end and up from the floor, in mm.';
+
 export const accessories: Question = {
-  asks: 'What is on the wall: sockets, switches, lights, taps, pipes, heaters? Look on both faces. For each: from the left end and up from the floor, in mm.',
+  asks: ({ wall }) => whereIs(wall?.unplaced ?? []) ?? WHAT_IS_THERE,
   expects: 'accessories',
   choices: [choice('none', 'Nothing on either face'), NOT_SURE],
   why: 'Cables and pipes run straight up, down and sideways from them, so no hole goes in line with one.',
   example: 'one socket on this side, 600 from the left and 300 up',
-  isMissing: ({ job }) => isAbsent(job.wall?.accessories),
+  isMissing: ({ job }) => isAbsent(job.wall?.accessories) || (job.wall?.unplaced ?? []).length > 0,
   ifUnknown: {
     value: { wall: { accessories: 'unknown' } },
     says: 'Not looked at yet.',

@@ -61,6 +61,14 @@ export function notKnown(open: Open, question: QuestionName | null, speaker: Spe
   const { ifUnknown, howTo } = QUESTIONS[question];
   if (question === 'confirm' || question === 'acknowledge') return says(howTo);
   const entry = entryWithout('unknown', question, speaker);
+  const unplaced = question === 'wall.accessories' ? (open.folded.said.wall?.unplaced ?? []) : [];
+  if (unplaced.length > 0) {
+    const sought = unplaced.map((each) => ({ ...each, whereabouts: 'unknown' as const }));
+    return {
+      added: [{ ...entry, value: { wall: { unplaced: sought } } }],
+      say: ['Where it is not known, then.'],
+    };
+  }
   if (ifUnknown !== null) {
     return {
       added: [{ ...entry, value: isEmpty(ifUnknown.value) ? null : ifUnknown.value }],

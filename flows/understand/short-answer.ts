@@ -37,7 +37,10 @@ export function shortAnswer(outline: Outline, text: string, listening: Listening
   const read = awaiting === 'hazards' ? answersHazards(outline, yes) : readAll(outline, listening);
   const own = read.facts.filter((fact) => fact.question === awaiting);
   const given = own.length > 0 ? own : yesNoAnswer(awaiting, yes ? 'yes' : 'no', outline.said);
-  const asks = read.asks.filter((ask) => ask.question === awaiting);
+  const asks = read.asks.filter(
+    ({ question }) =>
+      question === awaiting || (awaiting === 'wall.accessories' && question === 'wall.farSide'),
+  );
   if (awaiting === 'wall.accessories' && !yes && given.length + asks.length === 0)
     return { ...NOT_UNDERSTOOD, intent: 'dont-know' };
   return {

@@ -5,6 +5,7 @@ import { hangingText } from './hanging.ts';
 import { figure, length, mass } from './length.ts';
 import { phrases } from './phrases.ts';
 import { placeInWords } from './place.ts';
+import { unplacedText } from './unplaced.ts';
 import { ACCESSORY, DATUM, MATERIAL, VALUE } from './words.ts';
 
 /** What a part of a job says, a phrase each, with its unit: "24 kg", "12 mm plaster", "centred". */
@@ -71,7 +72,10 @@ function ofWall({ wall }: JobSoFar, unit: DisplayUnit): string[] {
       datum.kind !== 'floor' &&
       `${DATUM[datum.kind ?? 'floor']} ${length(datum.aboveFloorMm, unit)} above the floor`,
     studs !== undefined && studsText(studs, unit),
-    wall.accessories !== undefined && accessoriesText(wall.accessories, unit),
+    wall.accessories !== undefined &&
+      !(wall.accessories.length === 0 && (wall.unplaced ?? []).length > 0) &&
+      accessoriesText(wall.accessories, unit),
+    (wall.unplaced ?? []).map((each) => unplacedText(each, unit)).join('; '),
     ...(['farSide', 'wet', 'coating', 'asbestos', 'tensioned', 'separating', 'condition'] as const).map(
       (key) => named(`wall.${key}`, wall[key]),
     ),
@@ -101,7 +105,7 @@ function accessoriesText(accessories: Accessory[] | 'unknown', unit: DisplayUnit
   return accessories
     .map((each) => {
       const far = each.face === 'far' ? ' on the far face' : '';
-      return `${ACCESSORY[each.kind]}${far} ${length(each.xMm, unit)} from the left, ${length(each.yMm, unit)} up`;
+      return `${ACCESSORY[each.kind]}${far} ${length(each.xMm, unit)} from the left${far === '' ? '' : ' as you face it there'}, ${length(each.yMm, unit)} up`;
     })
     .join('; ');
 }

@@ -32,6 +32,22 @@ const accessory = z
   })
   .meta({ id: 'Accessory', examples: [{ kind: 'socket', face: 'this', xMm: 600, yMm: 300 }] });
 
+const unplaced = z
+  .strictObject({
+    kind: accessory.shape.kind,
+    face: accessory.shape.face.exactOptional(),
+    xMm: accessory.shape.xMm.exactOptional(),
+    yMm: accessory.shape.yMm.exactOptional(),
+    widthMm: accessory.shape.widthMm,
+    heightMm: accessory.shape.heightMm,
+    whereabouts: z.literal('unknown').exactOptional(),
+  })
+  .meta({
+    id: 'Unplaced',
+    description: 'Told of without all of its place: stops the job until it is known.',
+    examples: [{ kind: 'switch', face: 'far' }],
+  });
+
 const end = z.enum(['wall', 'open']).exactOptional();
 
 /** The wall it goes on (contract, section 4). */
@@ -86,6 +102,7 @@ export const wallSchema = z
       })
       .exactOptional(),
     accessories: orUnknown(z.array(accessory).max(200)).exactOptional(),
+    unplaced: z.array(unplaced).max(200).exactOptional(),
     farSide: z.enum(['seen', 'unknown']).exactOptional(),
     ends: z.strictObject({ left: end, right: end }).exactOptional(),
     wet: z.enum(['no', 'bathroom', 'shower', 'unknown']).exactOptional(),

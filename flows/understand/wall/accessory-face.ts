@@ -1,31 +1,62 @@
-/** Which face of the wall words are about. */
-export const FAR =
-  /\b(?:other|far|back|opposite|reverse) (?:side|face|room)\b|\bnext (?:room|door)\b|\bbehind (?:it|the wall|this wall)\b|\bnothing behind\b|\bround the back\b|\bon the other\b|\b(?:when|if) im in the \w+|\bas i face it there\b/;
-export const NEAR = /\b(?:this|near|my|our) (?:side|face)\b|\bhere\b/;
-export const BOTH =
-  /\b(?:either|both|each|any)(?: of the)? (?:sides?|faces?|walls?|ends?|rooms?)\b|\bneither (?:side|face)\b/;
+/** Which face of the wall words are about. A room is the far one only where it is set against this one. */
+export type Side = 'this' | 'far' | 'both' | 'same' | 'room' | 'elsewhere';
+export type Marker = { side: Side; at: number; end: number };
 
-const EMPTY = /\b(?:noth\w*|none|clear|empty|blank|bare|no)\b/;
-const NAMES_ONE = /<\d+>/;
+export const ROOM =
+  '(?:hall(?:way)?|kitchen|bathroom|bath ?room|en ?suite|bedroom|lounge|living ?room|dining ?room|study|office|landing|laundry|utility(?: room)?|garage|stair(?:s|case|well)|corridor|passage(?:way)?|pantry|closet|cupboard|wardrobe|nursery|playroom|loft|porch|garden|conservatory|sitting ?room|front room|back room|spare ?room|box room|kids ?room|family room|store ?room|flat|apartment|unit|shop|neighbou?rs?(?: (?:house|flat|place))?)';
 
-/**
- * Each clause with the face it is about said in it. "The other side is clear" puts nothing anywhere, and is
- * left out; "the other side is the hall, a switch at ..." is a heading for what follows it.
- */
-export function facedClauses(text: string, names: RegExp): string {
-  let heading = false;
-  return text
-    .split(/( [,;.] | but )/)
-    .map((clause) => {
-      if (/^ (?:[,;.]|but) $/.test(clause)) return clause;
-      const named = clause.search(names) >= 0;
-      if (NEAR.test(clause)) heading = false;
-      const far = FAR.test(clause);
-      if (far && !named && !NAMES_ONE.test(clause)) {
-        heading = !EMPTY.test(clause);
-        return ' ';
-      }
-      return heading && named && !far ? ` other side ${clause}` : clause;
-    })
-    .join('');
+const SIDE = '(?:side|face|room)';
+const FORMS: [Side, RegExp][] = [
+  [
+    'both',
+    /\b(?:(?:on|at|in|from) )?(?:either|both|each|any)(?: of the| of)? (?:sides?|faces?|rooms?)\b|\bneither (?:side|face)\b|\bboth of them sides\b|\bback and front\b|\bfront and back\b/g,
+  ],
+  ['elsewhere', /\b(?:on|in|at) (?:the |an? )?(?:opposite|other|adjacent|next|side|end|far|facing) wall\b/g],
+  [
+    'far',
+    new RegExp(
+      `\\b(?:(?:on|at|in|from|to|round|over|around) )*(?:the |its |that )?(?:other|far|back|opposite|reverse|rear|hidden|outer|outside|neighbou?rs|next|wrong) ${SIDE}\\b(?: of (?:the|this|that|it|my|our) ?(?:wall)?)?|\\bnext door(?:s| side)?\\b|\\b(?:on |at |round |around |out )?the (?:back|rear|reverse)(?: of (?:it|the wall|this wall|that wall))?(?= (?:at|is|has|theres|there|its|,|;|\\.|:|-|<)|$)|\\b(?:round|around|out) (?:the )?back\\b|\\bbehind (?:the wall|this wall|that wall|there)\\b|\\bthrough the wall\\b|\\bon the other(?! (?:hand|end|wall|one))\\b|\\b(?:at|of|about) the other(?= *(?:[,;.]|$))|^(?:the )?(?:other|far)(?: one)?$|\\bfar (?=[,;.:]|$)|\\b(?:on |from )?the neighbou?rs\\b|\\b(?:when|if|while|once) (?:im|i am|youre|you are|ure|standing|i stand|you stand|i go|you go|were|we are) (?:standing )?(?:in|into) (?:the )?${ROOM}\\b|\\b(?:as|when|while) (?:i|you|u|we) (?:face|look at|see|stand at|view)(?: (?:it|that|the wall))?(?: from)? (?:over )?there\\b|\\b(?:seen|viewed|looking|measured)(?: at it)? from (?:over )?there\\b`,
+      'g',
+    ),
+  ],
+  ['same', /\b(?:on )?(?:the )?same (?:side|face)\b/g],
+  [
+    'this',
+    new RegExp(
+      `\\b(?:(?:on|at|in|from|to) )*(?:this|near|my|our|front|the near|the front) ${SIDE}\\b(?: of (?:the|this|it) ?(?:wall)?)?|^this(?: one)?$|\\b(?:over |on |in )?here\\b|\\bin front(?! of)\\b|\\bon this(?: one)?(?= *(?:[,;.:]|$))`,
+      'g',
+    ),
+  ],
+  [
+    'room',
+    new RegExp(
+      `\\b(?:(?:on|in|from|at) (?:the |my |our )?${ROOM}(?: (?:side|face))?|(?:the |my |our )?${ROOM} (?:side|face)|(?:the )?${ROOM} (?=has|(?:light )?switch|socket|wall light|thermostat|radiator))\\b`,
+      'g',
+    ),
+  ],
+];
+
+/** Measured on the far face, but seen from this one: left and right change places. */
+export const SEEN_FROM_HERE =
+  /\b(?:(?:as )?(?:seen|viewed|looking|measured|measuring|going)(?: at it)?|(?:as|when) (?:i|you|we) (?:face|look at|see)(?: it)?(?: wall)?|still|all) (?:from|on|in) (?:here|this (?:side|face|room)|our side|my side)\b|\bas (?:i|you) (?:face|look at|see) it (?:from )?here\b|\bfrom here\b|\bmy (?:left|right) here\b/g;
+export const SEEN_FROM_THERE =
+  /\b(?:as|when|while) (?:i|you|u|we) (?:face|look at|see|stand at|view)(?: (?:it|that|the wall))?(?: from)? (?:over )?there\b|\bfrom (?:over )?there\b|\b(?:when|if|while) (?:im|i am|youre) in\b|\bfacing (?:it|that side|the far side|the other side)\b/;
+
+/** Every word that names a face, in order; the longer where two overlap. */
+export function markersIn(said: string): Marker[] {
+  const text = said.replace(SEEN_FROM_HERE, (words) => ' '.repeat(words.length));
+  const found: Marker[] = [];
+  for (const [side, form] of FORMS)
+    for (const match of text.matchAll(form)) {
+      const [at, end] = [match.index, match.index + match[0].length];
+      if (!found.some((each) => at < each.end && each.at < end)) found.push({ side, at, end });
+    }
+  return found.sort((one, other) => one.at - other.at);
+}
+
+/** "Other side is the hall", "... the kitchen side": with this one said too, a room named is the far side's. */
+export function roomsAreFar(text: string): boolean {
+  return /\b(?:other|far|back|opposite) side(?: of (?:it|the wall|this wall))? (?:is|its|being|=|:|would be|faces)\b|\bthis (?:side|face)\b/.test(
+    text,
+  );
 }

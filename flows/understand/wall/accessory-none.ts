@@ -2,46 +2,55 @@ import type { AskBack } from '../../reading.ts';
 import { saysNotKnown } from '../steering/dont-know.ts';
 import { asks, type Found, fact, facts, nothing } from '../words/found.ts';
 import type { Outline } from '../words/outline.ts';
-import { BOTH, FAR, NEAR } from './accessory-face.ts';
+import type { Faces } from './accessory-empty.ts';
+import { markersIn } from './accessory-face.ts';
 
 /** Nothing there, said of the wall: a missed fitting is a hole in a cable, so "no idea" and the like must not match. */
 const NONE = [
-  /^\W*(?:(?:no|nope|nah|none|nothing|nil|zero|neither|clear|all clear|bare|empty|nothing at all|not a thing|mate|please|there|is|are|its|at|all|here|on|it|this|that|the|wall|side|sides|face|faces|either|both|of|any|to|see|i|can|or|and|as far as|that|know|of|aware|think|probably|should|be|,|\.) ?)+$/,
-  /\b(?:none|nothing|nil|zero)\b(?: (?!know|sure|idea|wrong|to|yet|special|much|matter|like)\w+){0,3} (?:side|sides|face|faces|here|there|wall|it|either|both|behind)\b/,
-  /\b(?:no|not any|isnt any|arent any|without)(?: \w+)? (?:accessor(?:y|ies)|sockets?|switch(?:es)?|powerpoints?|outlets?|lights?|fittings?|services|pipes?|plugs?|points?|cables?)\b/,
-  /\b(?:both|either)(?: \w+)? (?:are |is )?(?:clear|bare|empty)\b/,
+  /^\W*(?:(?:no|nope|nah|none|nothing|nil|zero|neither|clear|all clear|bare|empty|blank|nothing at all|not a thing|mate|please|there|is|are|its|at|all|here|on|it|this|that|the|wall|side|sides|face|faces|either|both|of|any|anything|anywhere|to|see|i|can|or|and|as far as|that|know|aware|think|probably|should|be|completely|totally|else|whatsoever|just|a|looked|checked|have|weve|ive|we|sure|yes|behind|,|\.|;) ?)+$/,
+  /\b(?:no|not any|isnt any|arent any|without)(?: \w+)? (?:accessor(?:y|ies)|sockets?|switch(?:es)?|powerpoints?|outlets?|lights?|fittings?|services|pipes?|plugs?|points?|cables?|electrics?)\b/,
   /^\W*(?:no|none|nothing)\W+(?:i |we |ive |weve )?(?:have )?(?:checked|looked|been round)\b/,
-  /\bneither (?:side|face) (?:has|have|had)\b/,
 ];
 const SAYS_NONE =
-  /\b(?:no|nope|nah|none|nothing|nil|zero|neither|clear|bare|empty|not any|isnt any|arent any|without)\b/;
-
-/** Nothing on the wall, on this face or on both. */
-export function none(outline: Outline, farUnknown: boolean): Found {
-  const { text, said } = outline;
-  if (!SAYS_NONE.test(text) || !NONE.some((form) => form.test(text))) return nothing(outline);
-  if (saysNotKnown(text) && !farUnknown) return nothing(outline);
-  if (NOT_LOOKED_AT.test(text)) return asks(outline, haveYouLooked(said));
-  const thisOnly = NEAR.test(text) && !BOTH.test(text) && !/\bnothing (?:on|at) the (?:other|far)/.test(text);
-  const farOnly =
-    FAR.test(text) &&
-    !BOTH.test(text) &&
-    !NEAR.test(text) &&
-    !farUnknown &&
-    /\b(?:none|nothing) (?:\w+ )?(?:on|at|in) the (?:other|far|back)/.test(text);
-  if (farOnly) return nothing(outline);
-  const far =
-    farUnknown || (thisOnly && !FAR.test(text))
-      ? { farSide: 'unknown' as const }
-      : BOTH.test(text) || FAR.test(text)
-        ? { farSide: 'seen' as const }
-        : {};
-  return facts(outline, fact('wall.accessories', { wall: { accessories: [], ...far } }, said));
-}
-
+  /\b(?:no|nope|nah|none|nothing|nil|zero|neither|clear|bare|empty|blank|not any|isnt any|arent any|without)\b/;
+/** "Nothing but an old bracket": something is there, whatever it is. */
+const SOMETHING =
+  /\b(?:but an?|but the|but some|except|apart from|other than|besides|bar (?:the|a|an)|only an?|just an?|unless|somewhere|something|maybe an?)\b/;
 /** "None that I know of" is not the word of someone who has looked. */
 const NOT_LOOKED_AT =
   /\b(?:that|as far as) i(?:m| am)? (?:know|aware|can tell|can see)\b|\bafaik\b|\bi (?:think|guess|believe|reckon|assume|suppose|doubt)\b|\b(?:probably|should be|hopefully|shouldnt be|presumably|maybe)\b/;
+
+/** Nothing on the wall, on this face or on both. `denied`: fittings were named and said not to be there. */
+export function none(outline: Outline, faces: Faces, denied: boolean): Found {
+  const { text, said } = outline;
+  const { unseen } = faces;
+  const empty = denied ? withDenied(faces) : faces.empty;
+  const says = empty.size > 0 || denied || (SAYS_NONE.test(text) && NONE.some((form) => form.test(text)));
+  if (!says) return nothing(outline);
+  if (SOMETHING.test(faces.text) || /<\d+>/.test(faces.text)) return nothing(outline);
+  if (saysNotKnown(text) && !unseen) return nothing(outline);
+  if (NOT_LOOKED_AT.test(text)) return asks(outline, haveYouLooked(said));
+  const nearOnly = empty.has('this') && !empty.has('far');
+  if (empty.has('far') && !empty.has('this') && (denied || !SAYS_NONE.test(faces.text)))
+    return asks(outline, andThisSide(said));
+  const far =
+    unseen || nearOnly
+      ? { farSide: 'unknown' as const }
+      : empty.has('far')
+        ? { farSide: 'seen' as const }
+        : {};
+  const read = fact('wall.accessories', { wall: { accessories: [], ...far } }, said);
+  const found = facts(outline, read);
+  return nearOnly && !unseen ? { ...found, asks: [andTheOther(said)] } : found;
+}
+
+/** "No sockets on either face": the faces that a denial names. */
+function withDenied({ text, empty }: Faces): ReadonlySet<'this' | 'far'> {
+  const sides = markersIn(text).flatMap(({ side }): ('this' | 'far')[] =>
+    side === 'both' ? ['this', 'far'] : side === 'this' || side === 'far' ? [side] : [],
+  );
+  return new Set([...empty, ...sides]);
+}
 
 function haveYouLooked(said: string): AskBack {
   const seen = fact('wall.accessories', { wall: { accessories: [], farSide: 'seen' } }, said);
@@ -57,13 +66,36 @@ function haveYouLooked(said: string): AskBack {
   };
 }
 
+/** Only the far face was spoken of. */
+function andThisSide(said: string): AskBack {
+  const seen = fact('wall.accessories', { wall: { accessories: [], farSide: 'seen' } }, said);
+  return {
+    question: 'wall.accessories',
+    text: 'Nothing on the far side, then. And on this side: what is there, and where?',
+    readings: [{ label: 'nothing on this side either', fact: seen }, { label: 'not looked yet' }],
+  };
+}
+
+/** Only this face was spoken of. */
+function andTheOther(said: string): AskBack {
+  return {
+    question: 'wall.farSide',
+    text: 'And the other side of the wall: what is there, and where?',
+    readings: [
+      { label: 'looked: nothing there', fact: fact('wall.farSide', { wall: { farSide: 'seen' } }, said) },
+      { label: 'not looked yet', fact: fact('wall.farSide', { wall: { farSide: 'unknown' } }, said) },
+    ],
+  };
+}
+
+const CLEAR =
+  /\b(?:no|none|without)(?: \w+)? (?:sockets?|switch(?:es)?|powerpoints?|outlets?)(?: (?:or|nor|and|no) \w+)* (?:on|at) (?:either|both|each) (?:side|face|sides|faces)\b/;
+
 /** Said before it was asked: only words that leave no doubt. */
+export const saysClear = (text: string): boolean => CLEAR.test(text);
+
 export function unaskedNone(outline: Outline): Found {
-  const clear =
-    /\b(?:no|none|without)(?: \w+)? (?:sockets?|switch(?:es)?|powerpoints?|outlets?)(?: (?:or|nor|and|no) \w+)* (?:on|at) (?:either|both|each) (?:side|face|sides|faces)\b/;
-  if (!clear.test(outline.text)) return nothing(outline);
-  return facts(
-    outline,
-    fact('wall.accessories', { wall: { accessories: [], farSide: 'seen' } }, outline.said),
-  );
+  if (!saysClear(outline.text)) return nothing(outline);
+  const value = { wall: { accessories: [], farSide: 'seen' as const } };
+  return facts(outline, fact('wall.accessories', value, outline.said));
 }

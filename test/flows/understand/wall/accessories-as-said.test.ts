@@ -78,8 +78,13 @@ describe('what is on the wall, as said', () => {
     'socket 300 up',
     'yes, a switch',
     'socket 500 from the right, 300 up',
-  ])('"%s" is asked back: where it is decides', (say) => {
-    expectHeard(hear(say, 'wall.accessories'), 'ask');
+  ])('"%s" is told in part, and where it is is still to be asked', (say) => {
+    const { facts } = hear(say, 'wall.accessories');
+    expect(facts.map(({ question, partial }) => [question, typeof partial])).toEqual([
+      ['wall.accessories', 'string'],
+    ]);
+    expect(facts[0]?.value.wall?.accessories).toBeUndefined();
+    expect(facts[0]?.value.wall?.unplaced).toHaveLength(1);
   });
 
   test.each(["don't know", "haven't looked", 'not sure', 'no idea mate', "I'll have to check"])(

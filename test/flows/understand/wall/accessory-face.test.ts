@@ -63,11 +63,3 @@ test('a fitting told later on another face is one more', () => {
     ['switch', 'far', 900, 1200],
   ]);
 });
-
-test('a fitting without figures is asked for, and its height is no size of the piece', () => {
-  const { facts, asks } = heard(
-    'a switch on the other side at 1100 high, 300 from the right as i face it there',
-  );
-  expect(facts).toEqual([]);
-  expect(asks.map(({ question }) => question)).toEqual(['wall.accessories']);
-});

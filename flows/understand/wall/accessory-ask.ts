@@ -1,0 +1,85 @@
+import type { Accessory, JobSoFar, Unplaced } from '../../../core/job.ts';
+import type { AskBack, Fact } from '../../reading.ts';
+import { describe } from '../../wording/describe.ts';
+import { fact } from '../words/found.ts';
+import { nameOf } from './accessory-words.ts';
+
+/** What is still to be asked of the fittings that were told of. */
+export function toBeFound(unplaced: readonly Unplaced[]): string {
+  const names = unplaced.map(
+    ({ kind, face }) => `the ${nameOf(kind)}${face === 'far' ? ' on the other side' : ''}`,
+  );
+  return `where ${names.join(' and ')} ${names.length > 1 ? 'are' : 'is'}: from the left end, and up from the floor`;
+}
+
+const NAME_OF_UNIT: Record<string, string> = {
+  mm: 'millimetres',
+  cm: 'centimetres',
+  in: 'inches',
+  m: 'metres',
+  ft: 'feet',
+};
+
+/** Small bare figures: "30 up, 60 from the left". */
+export function inWhichUnit(read: readonly { unit: string; fact: Fact | null }[]): AskBack {
+  return {
+    question: 'wall.accessories',
+    text: 'In which unit are those?',
+    readings: read.flatMap(({ unit, fact: each }) =>
+      each === null
+        ? []
+        : [{ label: `${NAME_OF_UNIT[unit] ?? unit}: ${describe(each.value, 'mm').join(', ')}`, fact: each }],
+    ),
+  };
+}
+
+/** A correction that may be of several. */
+export function whichOne(told: Accessory | undefined, { wall }: JobSoFar, said: string): AskBack {
+  const list = Array.isArray(wall?.accessories) ? wall.accessories : [];
+  const alike = list.filter(({ kind }) => kind === told?.kind);
+  const inPlaceOf = (was: Accessory): Accessory[] =>
+    list.map((each) => (each === was && told ? { ...each, ...told } : each));
+  return {
+    question: 'wall.accessories',
+    text: `Which ${told === undefined ? 'one' : nameOf(told.kind)} is that?`,
+    readings: [
+      ...alike.map((was) => ({
+        label: `instead of the ${describe({ wall: { accessories: [was] } }, 'mm').join(', ')}`,
+        fact: fact('wall.accessories', { wall: { accessories: inPlaceOf(was) } }, said, true),
+      })),
+      ...(told === undefined
+        ? []
+        : [
+            {
+              label: 'one more',
+              fact: fact('wall.accessories', { wall: { accessories: [...list, told] } }, said, true),
+            },
+          ]),
+    ],
+  };
+}
+
+/** "Nothing there" after something was told: a fitting is never dropped on a word. */
+export function gone(
+  accessories: readonly Accessory[],
+  unplaced: readonly Unplaced[],
+  said: string,
+): AskBack {
+  const names = [...accessories, ...unplaced].map(
+    ({ kind, face }) => `the ${nameOf(kind)}${face === 'far' ? ' on the other side' : ''}`,
+  );
+  return {
+    question: 'wall.accessories',
+    text: `You told me of ${names.join(', ')} before. Is nothing there after all, on either face?`,
+    readings: [
+      {
+        label: 'What I said before stands',
+        fact: fact('wall.accessories', { wall: { accessories: [...accessories] } }, said),
+      },
+      {
+        label: 'Nothing on either face',
+        fact: fact('wall.accessories', { wall: { accessories: [], unplaced: [], farSide: 'seen' } }, said),
+      },
+    ],
+  };
+}
