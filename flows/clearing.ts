@@ -45,7 +45,8 @@ export function questionThatClears(stops: readonly Caution[], job: JobSoFar): Qu
 }
 
 /** This face was listed, so only the other is open. */
-const oneFaceSeen = (job: JobSoFar): boolean => Array.isArray(job.wall?.accessories);
+const oneFaceSeen = ({ wall }: JobSoFar): boolean =>
+  Array.isArray(wall?.accessories) && (wall.unplaced ?? []).length === 0;
 
 /** C-GT-9 stops for several reasons; that the place is public may only have been read from a word. */
 const isForAPublicPlace = ({ id }: Caution): boolean => id === 'C-GT-9';

@@ -22,9 +22,9 @@ export const accessories: Question = {
 };
 
 export const farSide: Question = {
-  asks: 'Have you looked at the other side of the wall?',
+  asks: 'Have you looked at the other side of the wall? Tell me what is there and where, or that nothing is.',
   expects: 'yes-no',
-  choices: [choice('seen', 'Yes'), NOT_SURE],
+  choices: [choice('seen', 'Looked: nothing there'), NOT_SURE],
   why: 'In a thin wall what is on the far side counts as if it were on this one.',
   example: 'yes',
   isMissing: () => false,

@@ -68,14 +68,12 @@ const WORDS: readonly Reader[] = [
 
 /** The open question has first claim on bare figures; then what names itself; then the rest. */
 const FIGURES: readonly Reader[] = [
-  when('wall.accessories', readAccessories),
-  when('wall.farSide', readAccessories),
+  readAccessories,
   when('piece.hanging', hanging),
   when('piece.size', size),
   when('wall.studs', readStuds),
   when('wall.finish', readFinish),
   when('place.across', readAcross),
-  unless(['wall.accessories', 'wall.farSide'], readAccessories),
   readDatum,
   unless(['piece.hanging'], readUp),
   unless(['place.across', 'piece.hanging'], readAcross),

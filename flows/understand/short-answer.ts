@@ -5,6 +5,7 @@ import { saysNotKnown } from './steering/dont-know.ts';
 import { NOT_UNDERSTOOD } from './steering/not-understood.ts';
 import { isNo, isNoneOfThese, isPlainNo, isYes } from './steering/yes-no.ts';
 import { yesNoAnswer } from './steering/yes-no-question.ts';
+import { whatIsThere } from './wall/accessory-ask.ts';
 import type { Outline } from './words/outline.ts';
 
 /** Questions where a "no" says that a danger is not there. */
@@ -34,6 +35,9 @@ export function shortAnswer(outline: Outline, text: string, listening: Listening
   // "Not yet" and "haven't" are no "none": nothing that protects someone may be cleared by them.
   if (CLEARS_A_DANGER.has(awaiting) && !yes && !none && !isPlainNo(text))
     return { ...NOT_UNDERSTOOD, intent: 'dont-know' };
+  // Having looked says nothing of what is there.
+  if (awaiting === 'wall.farSide' && yes)
+    return { ...NOT_UNDERSTOOD, intent: 'answer', asks: [whatIsThere(outline.said)] };
   const read = awaiting === 'hazards' ? answersHazards(outline, yes) : readAll(outline, listening);
   const own = read.facts.filter((fact) => fact.question === awaiting);
   const given = own.length > 0 ? own : yesNoAnswer(awaiting, yes ? 'yes' : 'no', outline.said);

@@ -74,7 +74,7 @@ function ofWall({ wall }: JobSoFar, unit: DisplayUnit): string[] {
     studs !== undefined && studsText(studs, unit),
     wall.accessories !== undefined &&
       !(wall.accessories.length === 0 && (wall.unplaced ?? []).length > 0) &&
-      accessoriesText(wall.accessories, unit),
+      accessoriesText(wall.accessories, wall.farSide === 'unknown', unit),
     (wall.unplaced ?? []).map((each) => unplacedText(each, unit)).join('; '),
     ...(['farSide', 'wet', 'coating', 'asbestos', 'tensioned', 'separating', 'condition'] as const).map(
       (key) => named(`wall.${key}`, wall[key]),
@@ -99,9 +99,14 @@ function studsText(studs: NonNullable<NonNullable<JobSoFar['wall']>['studs']>, u
   return said.length === 0 ? '' : `studs ${said.join(', ')}`;
 }
 
-function accessoriesText(accessories: Accessory[] | 'unknown', unit: DisplayUnit): string {
+function accessoriesText(
+  accessories: Accessory[] | 'unknown',
+  thisFaceOnly: boolean,
+  unit: DisplayUnit,
+): string {
   if (accessories === 'unknown') return 'what is on the wall: not looked at';
-  if (accessories.length === 0) return 'nothing on either face of the wall';
+  if (accessories.length === 0)
+    return thisFaceOnly ? 'nothing on this face of the wall' : 'nothing on either face of the wall';
   return accessories
     .map((each) => {
       const far = each.face === 'far' ? ' on the far face' : '';

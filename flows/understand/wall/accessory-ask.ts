@@ -12,14 +12,6 @@ export function toBeFound(unplaced: readonly Unplaced[]): string {
   return `where ${names.join(' and ')} ${names.length > 1 ? 'are' : 'is'}: from the left end, and up from the floor`;
 }
 
-const NAME_OF_UNIT: Record<string, string> = {
-  mm: 'millimetres',
-  cm: 'centimetres',
-  in: 'inches',
-  m: 'metres',
-  ft: 'feet',
-};
-
 /** Small bare figures: "30 up, 60 from the left". */
 export function inWhichUnit(read: readonly { unit: string; fact: Fact | null }[]): AskBack {
   return {
@@ -28,7 +20,12 @@ export function inWhichUnit(read: readonly { unit: string; fact: Fact | null }[]
     readings: read.flatMap(({ unit, fact: each }) =>
       each === null
         ? []
-        : [{ label: `${NAME_OF_UNIT[unit] ?? unit}: ${describe(each.value, 'mm').join(', ')}`, fact: each }],
+        : [
+            {
+              label: `${unit === 'in' ? 'inches' : unit} (${describe(each.value, 'mm').join(', ')})`,
+              fact: each,
+            },
+          ],
     ),
   };
 }
@@ -80,6 +77,18 @@ export function gone(
         label: 'Nothing on either face',
         fact: fact('wall.accessories', { wall: { accessories: [], unplaced: [], farSide: 'seen' } }, said),
       },
+    ],
+  };
+}
+
+/** The far face was looked at, or not; a yes alone says nothing of what is there. */
+export function whatIsThere(said: string): AskBack {
+  return {
+    question: 'wall.farSide',
+    text: 'And on the other side of the wall: what is there, and where? From the left end as you face it there, and up from the floor.',
+    readings: [
+      { label: 'looked: nothing there', fact: fact('wall.farSide', { wall: { farSide: 'seen' } }, said) },
+      { label: 'not looked yet', fact: fact('wall.farSide', { wall: { farSide: 'unknown' } }, said) },
     ],
   };
 }

@@ -5,7 +5,8 @@ export type Marker = { side: Side; at: number; end: number };
 export const ROOM =
   '(?:hall(?:way)?|kitchen|bathroom|bath ?room|en ?suite|bedroom|lounge|living ?room|dining ?room|study|office|landing|laundry|utility(?: room)?|garage|stair(?:s|case|well)|corridor|passage(?:way)?|pantry|closet|cupboard|wardrobe|nursery|playroom|loft|porch|garden|conservatory|sitting ?room|front room|back room|spare ?room|box room|kids ?room|family room|store ?room|flat|apartment|unit|shop|neighbou?rs?(?: (?:house|flat|place))?)';
 
-const SIDE = '(?:side|face|room)';
+/** "Other side's" has lost its apostrophe here. */
+const SIDE = '(?:sides?|faces?|rooms?)';
 const FORMS: [Side, RegExp][] = [
   [
     'both',
@@ -15,7 +16,7 @@ const FORMS: [Side, RegExp][] = [
   [
     'far',
     new RegExp(
-      `\\b(?:(?:on|at|in|from|to|round|over|around) )*(?:the |its |that )?(?:other|far|back|opposite|reverse|rear|hidden|outer|outside|neighbou?rs|next|wrong) ${SIDE}\\b(?: of (?:the|this|that|it|my|our) ?(?:wall)?)?|\\bnext door(?:s| side)?\\b|\\b(?:on |at |round |around |out )?the (?:back|rear|reverse)(?: of (?:it|the wall|this wall|that wall))?(?= (?:at|is|has|theres|there|its|,|;|\\.|:|-|<)|$)|\\b(?:round|around|out) (?:the )?back\\b|\\bbehind (?:the wall|this wall|that wall|there)\\b|\\bthrough the wall\\b|\\bon the other(?! (?:hand|end|wall|one))\\b|\\b(?:at|of|about) the other(?= *(?:[,;.]|$))|^(?:the )?(?:other|far)(?: one)?$|\\bfar (?=[,;.:]|$)|\\b(?:on |from )?the neighbou?rs\\b|\\b(?:when|if|while|once) (?:im|i am|youre|you are|ure|standing|i stand|you stand|i go|you go|were|we are) (?:standing )?(?:in|into) (?:the )?${ROOM}\\b|\\b(?:as|when|while) (?:i|you|u|we) (?:face|look at|see|stand at|view)(?: (?:it|that|the wall))?(?: from)? (?:over )?there\\b|\\b(?:seen|viewed|looking|measured)(?: at it)? from (?:over )?there\\b`,
+      `\\b(?:(?:on|at|in|from|to|round|over|around) )*(?:the |its |that )?(?:other|far|back|opposite|reverse|rear|hidden|outer|outside|neighbou?rs|next|wrong) ${SIDE}\\b(?: of (?:the|this|that|it|my|our) ?(?:wall)?)?|\\bnext door(?:s| side)?\\b|\\b(?:on |at |round |around |out )?the (?:back|rear|reverse)(?: of (?:it|the wall|this wall|that wall))?(?= (?:at|is|has|theres|there|its|,|;|\\.|:|-|<)|$)|\\b(?:round|around|out) (?:the )?back\\b|\\bbehind (?:the wall|this wall|that wall|there)\\b|\\bbehind(?: (?:it|here|this))?(?= (?:is|has|theres|there|its|are|=|:|-))|\\bthrough the wall\\b|\\bon the other(?! (?:hand|end|wall|one))\\b|\\b(?:at|of|about) the other(?= *(?:[,;.]|$))|^\\s*(?:the )?(?:other|far)(?: one)?\\s*$|\\bfar (?=[,;.:]|$)|\\b(?:on |from )?the neighbou?rs\\b|\\b(?:when|if|while|once) (?:im|i am|youre|you are|ure|standing|i stand|you stand|i go|you go|were|we are) (?:standing )?(?:in|into) (?:the )?${ROOM}\\b|\\b(?:as|when|while) (?:i|you|u|we) (?:face|look at|see|stand at|view)(?: (?:it|that|the wall))?(?: from)? (?:over )?there\\b|\\b(?:seen|viewed|looking|measured)(?: at it)? from (?:over )?there\\b`,
       'g',
     ),
   ],
@@ -23,7 +24,7 @@ const FORMS: [Side, RegExp][] = [
   [
     'this',
     new RegExp(
-      `\\b(?:(?:on|at|in|from|to) )*(?:this|near|my|our|front|the near|the front) ${SIDE}\\b(?: of (?:the|this|it) ?(?:wall)?)?|^this(?: one)?$|\\b(?:over |on |in )?here\\b|\\bin front(?! of)\\b|\\bon this(?: one)?(?= *(?:[,;.:]|$))`,
+      `\\b(?:(?:on|at|in|from|to) )*(?:this|near|my|our|front|the near|the front) ${SIDE}\\b(?: of (?:the|this|it) ?(?:wall)?)?|^\\s*this(?: one)?\\s*$|\\b(?:over |on |in )?here\\b|\\bin front(?! of)\\b|\\bon this(?: one)?(?= *(?:[,;.:]|$))`,
       'g',
     ),
   ],
@@ -56,7 +57,7 @@ export function markersIn(said: string): Marker[] {
 
 /** "Other side is the hall", "... the kitchen side": with this one said too, a room named is the far side's. */
 export function roomsAreFar(text: string): boolean {
-  return /\b(?:other|far|back|opposite) side(?: of (?:it|the wall|this wall))? (?:is|its|being|=|:|would be|faces)\b|\bthis (?:side|face)\b/.test(
+  return /\b(?:other|far|back|opposite) side(?: of (?:it|the wall|this wall))? (?:is|its|being|would be|faces|:)(?= |$)|\bthis (?:side|face)\b/.test(
     text,
   );
 }

@@ -4,7 +4,7 @@ import type { Mention } from './accessory-mentions.ts';
 /** A fitting with the words that are about it, and the face those words name. */
 export type Item = Mention & { words: string; face: Marker['side'] | 'unsure' | null };
 
-const BREAK = / (?:,|;|\.|and|but|plus|then|also|with|while|whereas|&)(?= |$)/g;
+const BREAK = / (?:,|;|\.|-|and|but|plus|then|also|with|while|whereas|&)(?= |$)/g;
 const SENTENCE = /[.;]/;
 const FIGURE = /<\d+>/;
 /** Fittings named in one breath share what is said after them: "a socket and a switch on the other side". */
@@ -61,7 +61,7 @@ export function itemsIn(text: string, heads: readonly Mention[]): Item[] {
     // A face named before its fittings holds to the end of the sentence; "other side:" holds until another.
     if (toldSide !== null) governs = { side: toldSide, firm: ended };
     else if (ended && governs !== null && !isHeading(text.slice(0, head.at))) governs = null;
-    const sides = new Set(sidesIn(own));
+    const sides = new Set(ownSidesIn(own));
     const [ownSide] = sides;
     let face: Item['face'] = sides.size > 1 ? 'unsure' : (ownSide ?? toldSide ?? null);
     if (face === 'same') face = previous?.face ?? null;
@@ -108,6 +108,21 @@ function lessSaidAgain(items: readonly Item[], text: string): Item[] {
   );
 }
 
+/** A face named in a clause of its own is the fitting's, unless that clause says something else besides. */
+function ownSidesIn(own: string): Marker['side'][] {
+  const cuts = [...own.matchAll(BREAK)].map(({ index }) => index);
+  return [0, ...cuts].flatMap((from, at) => {
+    const chunk = own.slice(from, cuts[at] ?? own.length);
+    const markers = markersIn(chunk);
+    const rest = markers.reduceRight((words, each) => words.slice(0, each.at) + words.slice(each.end), chunk);
+    const plain = at === 0 || markers.length === 0 || rest.split(' ').every((word) => PLAIN.test(word));
+    return plain ? markers.map(({ side }) => side) : ['elsewhere' as const];
+  });
+}
+
+const PLAIN =
+  /^(?:|<\d+>|[^a-z<]|up|down|along|across|from|off|of|the|at|is|its|it|on|in|and|but|high|floor|left|right|hand|end|corner|wall|mm|cm|about|over|above|an?|all|both|each|too|as|well|also|that|one|ones|these|those|theyre|thats|are|they|them|this|just|only|measured|by|to|facing|face|when|i|there|same|height)$/;
+
 const sidesIn = (words: string): Marker['side'][] => markersIn(words).map(({ side }) => side);
 
 /** The face named last stands before a colon, or is a sentence of its own. */
@@ -144,7 +159,7 @@ function splitOf(
   const last = mine.slice(cuts.at(-1) ?? 0);
   const stands =
     cuts.length > 0 && !FIGURE.test(last) && sidesIn(last).length > 0 && sidesIn(next).length === 0;
-  if (!stands || facesAfter) return { ...whole, mine, next };
+  if (!stands || (facesAfter && !/: *$/.test(last))) return { ...whole, mine, next };
   return { ...whole, mine: mine.slice(0, cuts.at(-1)), next, heading: last };
 }
 

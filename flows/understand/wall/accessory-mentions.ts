@@ -50,7 +50,7 @@ const NO_STAND_IN = /^(?: one)? (?:side|face|room|wall|end|way|half|of)\b/;
 /** The fittings named, in order, counts as plain digits. */
 export function mentionsIn(text: string): Mention[] {
   const named = [...text.matchAll(NAMES)].map((match) => namedAt(text, match));
-  const found = chainedDenials(text, named);
+  const found = chainedLandmarks(text, chainedDenials(text, named));
   const all = [...found, ...standIns(text, found)].sort((one, other) => one.at - other.at);
   let like: AccessoryKind | null = null;
   return all.flatMap((mention) => {
@@ -100,6 +100,17 @@ function chainedDenials(text: string, named: Mention[]): Mention[] {
     if (CHAINED.test(`${joint} `.replace(/\s+/g, ' ')) && !placed) out[at] = { ...here, denied: true };
   }
   return out;
+}
+
+/** "Between the window and the door". */
+function chainedLandmarks(text: string, named: readonly Mention[]): Mention[] {
+  return named.map((mention, at) => {
+    const before = named[at - 1];
+    const chained = before?.landmark && / and (?:the |a )?$/.test(text.slice(before.end, mention.at));
+    return chained && /\bbetween (?:the |a |\w+ )*$/.test(text.slice(0, before.at))
+      ? { ...mention, landmark: true }
+      : mention;
+  });
 }
 
 function standIns(text: string, named: readonly Mention[]): Mention[] {

@@ -2,6 +2,7 @@ import type { AskBack } from '../../reading.ts';
 import { saysNotKnown } from '../steering/dont-know.ts';
 import { asks, type Found, fact, facts, nothing } from '../words/found.ts';
 import type { Outline } from '../words/outline.ts';
+import { whatIsThere } from './accessory-ask.ts';
 import type { Faces } from './accessory-empty.ts';
 import { markersIn } from './accessory-face.ts';
 
@@ -25,12 +26,15 @@ export function none(outline: Outline, faces: Faces, denied: boolean): Found {
   const { text, said } = outline;
   const { unseen } = faces;
   const empty = denied ? withDenied(faces) : faces.empty;
-  const says = empty.size > 0 || denied || (SAYS_NONE.test(text) && NONE.some((form) => form.test(text)));
+  const says =
+    empty.size > 0 ||
+    denied ||
+    (SAYS_NONE.test(text) && NONE.some((form) => form.test(text) || form.test(faces.text)));
   if (!says) return nothing(outline);
   if (SOMETHING.test(faces.text) || /<\d+>/.test(faces.text)) return nothing(outline);
   if (saysNotKnown(text) && !unseen) return nothing(outline);
   if (NOT_LOOKED_AT.test(text)) return asks(outline, haveYouLooked(said));
-  const nearOnly = empty.has('this') && !empty.has('far');
+  const nearOnly = (empty.has('this') || faces.passedOver) && !empty.has('far');
   if (empty.has('far') && !empty.has('this') && (denied || !SAYS_NONE.test(faces.text)))
     return asks(outline, andThisSide(said));
   const far =
@@ -41,7 +45,7 @@ export function none(outline: Outline, faces: Faces, denied: boolean): Found {
         : {};
   const read = fact('wall.accessories', { wall: { accessories: [], ...far } }, said);
   const found = facts(outline, read);
-  return nearOnly && !unseen ? { ...found, asks: [andTheOther(said)] } : found;
+  return nearOnly && !unseen ? { ...found, asks: [whatIsThere(said)] } : found;
 }
 
 /** "No sockets on either face": the faces that a denial names. */
@@ -73,18 +77,6 @@ function andThisSide(said: string): AskBack {
     question: 'wall.accessories',
     text: 'Nothing on the far side, then. And on this side: what is there, and where?',
     readings: [{ label: 'nothing on this side either', fact: seen }, { label: 'not looked yet' }],
-  };
-}
-
-/** Only this face was spoken of. */
-function andTheOther(said: string): AskBack {
-  return {
-    question: 'wall.farSide',
-    text: 'And the other side of the wall: what is there, and where?',
-    readings: [
-      { label: 'looked: nothing there', fact: fact('wall.farSide', { wall: { farSide: 'seen' } }, said) },
-      { label: 'not looked yet', fact: fact('wall.farSide', { wall: { farSide: 'unknown' } }, said) },
-    ],
   };
 }
 

@@ -129,6 +129,9 @@ const FORMS: [Role, RegExp][] = (
   ] as [Role, string][]
 ).map(([role, form]) => [role, new RegExp(`(?:${form})`, 'y')]);
 
+/** "Both 300 up": of the fittings before it too. */
+const OF_ALL = /\b(?:both|all|each|everything|same)(?: (?:of them|at|are|is|about|the same))* *$/;
+
 /** "600 and 1800 from the left": the first figure shares the words of the last. */
 const LISTED: ReadonlySet<Role> = new Set(['left', 'right', 'along', 'up', 'high']);
 
@@ -150,9 +153,7 @@ export function atomsIn(words: string, listed: boolean): Atom[] {
     atoms.push({
       ...hit,
       at,
-      shared: /\b(?:both|all|each|everything|same)(?: (?:of them|at|are|is|about|the same))* *$/.test(
-        text.slice(0, at),
-      ),
+      shared: OF_ALL.test(text.slice(0, at)) || /^ (?:each|both|all)(?= |$)/.test(text.slice(hit.end)),
     });
     at = hit.end;
   }

@@ -48,7 +48,7 @@ const KINDS: [AccessoryKind, string][] = [
     '(?:electric(?:al)? |power |tv |data |armoured )*(?:cables?|conduits?|trunking|wires?|wiring|flex)',
   ],
   ['window', 'windows?'],
-  ['door', 'door ?ways?|doors?'],
+  ['door', 'door ?ways?|(?<!next )doors?'],
 ];
 
 /** Every fitting named. Lights of the ceiling and lamps that stand on something are not on the wall. */

@@ -1,9 +1,10 @@
 import type { JobSoFar } from '../../../core/job.ts';
 import type { Fact, Listening } from '../../reading.ts';
 import { saysNotKnown } from '../steering/dont-know.ts';
+import { soundsReplacing } from '../steering/replacing.ts';
 import { asks, type Found, fact, nothing } from '../words/found.ts';
 import type { Outline } from '../words/outline.ts';
-import { inWhichUnit, toBeFound, whichOne } from './accessory-ask.ts';
+import { inWhichUnit, toBeFound, whatIsThere, whichOne } from './accessory-ask.ts';
 import { type Faces, facesTold } from './accessory-empty.ts';
 import { markersIn } from './accessory-face.ts';
 import { twoFaced } from './accessory-items.ts';
@@ -38,8 +39,8 @@ export function readAccessories(said: Outline, listening: Listening): Found {
   const [first, second] = told;
   if (first === undefined) return nothing(said);
   if (asked) first.told.unplaced.push(...standingBeside(mentions, heads));
-  if (!asked && first.told.placed.length === 0 && !(isKnown && THERE_IS.test(said.text)))
-    return nothing(said);
+  const meant = isKnown && (THERE_IS.test(said.text) || soundsReplacing(said.words));
+  if (!asked && first.told.placed.length === 0 && !meant) return nothing(said);
   const read = told.map((each) => ({
     unit: each.unit,
     fact: factOf(each.told, outline, faces, listening, asked),
@@ -48,7 +49,8 @@ export function readAccessories(said: Outline, listening: Listening): Found {
   if (taken === null) return asks(own.rest, whichOne(first.told.placed[0], listening.known, said.said));
   if (second !== undefined) return asks(own.rest, inWhichUnit(read));
   if (saysNotKnown(said.text) && addsNothing(taken, listening)) return nothing(own.rest);
-  return { ...nothing(own.rest), facts: [taken] };
+  const found = { ...nothing(own.rest), facts: [taken] };
+  return faces.passedOver && asked ? { ...found, asks: [whatIsThere(said.said)] } : found;
 }
 
 /** Said unasked: with figures, as nothing on either face, or as one that was left out before. */
@@ -89,12 +91,12 @@ function factOf(
 /** Told in passing, a list says nothing of the face that was not named. */
 function farSideOf(
   told: Told,
-  { empty, unseen }: Faces,
+  { empty, unseen, passedOver }: Faces,
   known: JobSoFar,
   asked: boolean,
 ): { farSide?: 'seen' | 'unknown' } {
   const far = empty.has('far') || [...told.placed, ...told.unplaced].some(({ face }) => face === 'far');
-  if (unseen) return { farSide: 'unknown' };
+  if (unseen || (passedOver && !far)) return { farSide: 'unknown' };
   if (far) return { farSide: 'seen' };
   return asked || known.wall?.accessories !== undefined ? {} : { farSide: 'unknown' };
 }

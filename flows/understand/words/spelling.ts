@@ -26,10 +26,9 @@ const likeness = new Fuse(TRADE_WORDS, {
 export function respell(said: string): Respelt {
   const guessed = new Set<string>();
   let lookedUp = 0;
-  const plain = normalise(said.slice(0, LONGEST)).replace(
-    /[\p{C}\u200b-\u200f\u202a-\u202e\u2066-\u2069]+/gu,
-    ' ',
-  );
+  // A line of a list ends where it ends: the next one is about something else.
+  const lines = said.slice(0, LONGEST).replace(/(?<=\S)[^\S\r\n]*[\r\n]+\s*(?=\S)/g, ' ; ');
+  const plain = normalise(lines).replace(/[\p{C}\u200b-\u200f\u202a-\u202e\u2066-\u2069]+/gu, ' ');
   const text = plain.replace(/\p{L}[\p{L}\p{M}'-]*\p{L}|\p{L}/gu, (word) => {
     const known = Object.hasOwn(RESPELT, word) ? RESPELT[word] : undefined;
     if (known !== undefined && known !== '') return known;
