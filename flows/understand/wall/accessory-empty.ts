@@ -14,7 +14,7 @@ export type Faces = {
 
 const AROUND = `(?:on|at|in|to|the|a|of|is|its|it|are|wall|side|there|theres|be|at all|all|else|more|really|whatsoever|obvious|visible|much|that i can see|has|have|got|looks|totally|completely|also|and|which|just|so|but|thats|with|been|came up|outside|outdoors|open air|street|yard|${ROOM}|:|-|,|=)`;
 const VOID =
-  '(?:nothing(?! (?:but|except|apart|other than|bar|besides|like|to do|wrong))|none|not a thing|not anything|nada|nil|zero|zilch|clear|empty|blank|bare|free|no(?= *(?:[,;.]|$)))';
+  '(?:nothing(?! (?:but|except|apart|other than|bar|besides|like|to do|wrong))|none|not a thing|not anything|nada|nil|zero|zilch|clear|empty|blank|bare|free|n a|n / a|nope|- *$|no(?= *(?:[,;.]|$)))';
 const VOID_FIRST = new RegExp(`\\b${VOID}((?: (?!: |- |= |, and )${AROUND})*)$`);
 const VOID_AFTER = new RegExp(
   `^(?: ${AROUND})* ${VOID}(?: (?:there|on it|at all|else|visible|whatsoever|on that|that side))*(?= *(?:[,;.)]|- |-$|$)| (?:and|but|only|just)| *$)`,

@@ -7,16 +7,25 @@ export const ROOM =
 
 /** "Other side's" has lost its apostrophe here. */
 const SIDE = '(?:sides?|faces?|rooms?)';
+/** "The other side of the door" is no face of the wall. */
+const OF_THE_WALL =
+  '(?! of (?!(?:(?:the|a|my|our|that|this) )?(?:wall|it\\b|this\\b|that\\b)))(?: of (?:(?:the|this|that|my|our) )?(?:wall|it|this|that))?';
 const FORMS: [Side, RegExp][] = [
   [
     'both',
-    /\b(?:(?:on|at|in|from) )?(?:either|both|each|any)(?: of the| of)? (?:sides?|faces?|rooms?)\b|\bneither (?:side|face)\b|\bboth of them sides\b|\bback and front\b|\bfront and back\b/g,
+    new RegExp(
+      `\\b(?:(?:on|at|in|from) )?(?:either|both|each|any|neither)(?: of the| of)? ${SIDE}\\b${OF_THE_WALL}|\\bback and front\\b|\\bfront and back\\b|\\bback to back\\b`,
+      'g',
+    ),
   ],
-  ['elsewhere', /\b(?:on|in|at) (?:the |an? )?(?:opposite|other|adjacent|next|side|end|far|facing) wall\b/g],
+  [
+    'elsewhere',
+    /\b(?:on|in|at) (?:the |an? )?(?:opposite|other|adjacent|next|side|end|far|facing) wall\b|\b(?:other|far|opposite) side of the (?:room|house|hall|landing|building)\b|\bbehind (?:it|here)(?! (?:is|has|theres|there|its|are|=|:|-))\b/g,
+  ],
   [
     'far',
     new RegExp(
-      `\\b(?:(?:on|at|in|from|to|round|over|around) )*(?:the |its |that )?(?:other|far|back|opposite|reverse|rear|hidden|outer|outside|neighbou?rs|next|wrong) ${SIDE}\\b(?: of (?:the|this|that|it|my|our) ?(?:wall)?)?|\\bnext door(?:s| side)?\\b|\\b(?:on |at |round |around |out )?the (?:back|rear|reverse)(?: of (?:it|the wall|this wall|that wall))?(?= (?:at|is|has|theres|there|its|,|;|\\.|:|-|<)|$)|\\b(?:round|around|out) (?:the )?back\\b|\\bbehind (?:the wall|this wall|that wall|there)\\b|\\bbehind(?: (?:it|here|this))?(?= (?:is|has|theres|there|its|are|=|:|-))|\\bthrough the wall\\b|\\bon the other(?! (?:hand|end|wall|one))\\b|\\b(?:at|of|about) the other(?= *(?:[,;.]|$))|^\\s*(?:the )?(?:other|far)(?: one)?\\s*$|\\bfar (?=[,;.:]|$)|\\b(?:on |from )?the neighbou?rs\\b|\\b(?:when|if|while|once) (?:im|i am|youre|you are|ure|standing|i stand|you stand|i go|you go|were|we are) (?:standing )?(?:in|into) (?:the )?${ROOM}\\b|\\b(?:as|when|while) (?:i|you|u|we) (?:face|look at|see|stand at|view)(?: (?:it|that|the wall))?(?: from)? (?:over )?there\\b|\\b(?:seen|viewed|looking|measured)(?: at it)? from (?:over )?there\\b`,
+      `\\b(?:(?:on|at|in|from|to|round|over|around) )*(?:the |its |that )?(?:other|far|back|opposite|reverse|rear|hidden|outer|outside|neighbou?rs|next|wrong) ${SIDE}\\b${OF_THE_WALL}|\\b(?:on )?(?:theirs|(?:their|his|her|the neighbou?rs) ${SIDE})\\b|\\b(?:back|rear|far|reverse|behind)(?= :)|\\bnext door(?:s| side)?\\b|\\b(?:on |at |round |around |out )?the (?:back|rear|reverse)(?: of (?:it|the wall|this wall|that wall))?(?= (?:at|is|has|theres|there|its|,|;|\\.|:|-|<)|$)|\\b(?:round|around|out) (?:the )?back\\b|\\bbehind (?:the wall|this wall|that wall|there)\\b|\\bbehind(?: (?:it|here|this))?(?= (?:is|has|theres|there|its|are|=|:|-))|\\bthrough the wall\\b|\\bon the other(?! (?:hand|end|wall|one|sides?|faces?|rooms?))\\b|\\b(?:at|of|about) the other(?= *(?:[,;.]|$))|^\\s*(?:the )?(?:other|far)(?: one)?\\s*$|\\bfar (?=[,;.:]|$)|\\b(?:on |from )?the neighbou?rs\\b|\\b(?:when|if|while|once) (?:im|i am|youre|you are|ure|standing|i stand|you stand|i go|you go|were|we are) (?:standing )?(?:in|into) (?:the )?${ROOM}\\b|\\b(?:as|when|while) (?:i|you|u|we) (?:face|look at|see|stand at|view)(?: (?:it|that|the wall))?(?: from)? (?:over )?there\\b|\\b(?:seen|viewed|looking|measured)(?: at it)? from (?:over )?there\\b`,
       'g',
     ),
   ],
@@ -24,14 +33,14 @@ const FORMS: [Side, RegExp][] = [
   [
     'this',
     new RegExp(
-      `\\b(?:(?:on|at|in|from|to) )*(?:this|near|my|our|front|the near|the front) ${SIDE}\\b(?: of (?:the|this|it) ?(?:wall)?)?|^\\s*this(?: one)?\\s*$|\\b(?:over |on |in )?here\\b|\\bin front(?! of)\\b|\\bon this(?: one)?(?= *(?:[,;.:]|$))`,
+      `\\b(?:(?:on|at|in|from|to) )*(?:this|near|my|our|front|the near|the front) ${SIDE}\\b${OF_THE_WALL}|\\bon (?:mine|ours)\\b|\\b(?:front|near|here|mine|ours)(?= :)|^\\s*this(?: one)?\\s*$|\\b(?:over |on |in )?here\\b|\\bin front(?! of)\\b|\\bon this(?: one)?(?= *(?:[,;.:]|$))`,
       'g',
     ),
   ],
   [
     'room',
     new RegExp(
-      `\\b(?:(?:on|in|from|at) (?:the |my |our )?${ROOM}(?: (?:side|face))?|(?:the |my |our )?${ROOM} (?:side|face)|(?:the )?${ROOM} (?=has|(?:light )?switch|socket|wall light|thermostat|radiator))\\b`,
+      `\\b(?:(?:on|in|from|at) (?:the |my |our )?${ROOM}(?: (?:sides?|faces?))?|(?:the |my |our )?${ROOM} (?:sides?|faces?)|(?:the )?${ROOM} (?=has|(?:light )?switch|socket|wall light|thermostat|radiator))\\b`,
       'g',
     ),
   ],

@@ -28,6 +28,17 @@ export function twoFaced(heads: readonly Mention[], text: string): Mention[] {
   });
 }
 
+/** "No sockets on this side but a switch on the other": that face is the sockets', who are not there. */
+export function lessDenied(text: string, mentions: readonly Mention[]): string {
+  return mentions.reduce((left, { denied, end }, at) => {
+    if (!denied) return left;
+    const next = mentions[at + 1]?.at ?? text.length;
+    const clause =
+      /^(?: (?!,|;|\.|-|and|but|plus|then|also|with|<)\S+)*/.exec(text.slice(end, next))?.[0] ?? '';
+    return left.slice(0, end) + clause.replace(/\S/g, ',') + left.slice(end + clause.length);
+  }, text);
+}
+
 /** Each fitting with its words. `heads` are in order; what stands between two is shared out by its breaks. */
 export function itemsIn(text: string, heads: readonly Mention[]): Item[] {
   const first = heads[0];
@@ -63,12 +74,17 @@ export function itemsIn(text: string, heads: readonly Mention[]): Item[] {
     else if (ended && governs !== null && !isHeading(text.slice(0, head.at))) governs = null;
     const sides = new Set(ownSidesIn(own));
     const [ownSide] = sides;
-    let face: Item['face'] = sides.size > 1 ? 'unsure' : (ownSide ?? toldSide ?? null);
+    // "Other side is the kitchen. Socket in the kitchen ..."
+    const isSaidAgain = ownSide === 'room' && toldSide === 'far';
+    const isTorn =
+      sides.size > 1 || (ownSide !== undefined && toldSide !== null && ownSide !== toldSide && !isSaidAgain);
+    let face: Item['face'] = isTorn ? 'unsure' : isSaidAgain ? 'far' : (ownSide ?? toldSide ?? null);
     if (face === 'same') face = previous?.face ?? null;
     if (face === null && head.as === 'one') face = previous?.face ?? null;
     face ??= governs === null ? null : governs.firm || governs.side === 'this' ? governs.side : 'unsure';
     if (face === null && farTold) face = 'unsure';
-    if (ownSide !== undefined && toldSide === null && previous?.face === null) sayBefore(items, gaps, face);
+    if (ownSide !== undefined && toldSide === null && previous?.face === null)
+      sayBefore(items, gaps, face, reachOf(own));
     if (splits[at - 1]?.either && previous !== undefined) {
       face = 'unsure';
       items[items.length - 1] = { ...previous, face: 'unsure' };
@@ -79,13 +95,31 @@ export function itemsIn(text: string, heads: readonly Mention[]): Item[] {
   return lessSaidAgain(items, text);
 }
 
+type Reach = 'all' | 'loose' | 'own';
+
+/** "All on the other side" is of every one before; ", other side" at the end of a list may be. */
+function reachOf(own: string): Reach {
+  const [marker] = markersIn(own);
+  if (marker === undefined) return 'own';
+  if (
+    /\b(?:all|both|each|everything|they|these|theyre|those|them)(?: (?:of|them|these|those|it|are|is|on|at))* *$/.test(
+      own.slice(0, marker.at),
+    )
+  )
+    return 'all';
+  const cut = [...own.matchAll(BREAK)].filter(({ index }) => index < marker.at).at(-1);
+  const alone =
+    cut !== undefined && !FIGURE.test(own.slice(cut.index)) && FIGURE.test(own.slice(0, cut.index));
+  return alone ? 'loose' : 'own';
+}
+
 /** "A and B on the other side": of both in one breath; not plain, once A has figures of its own. */
-function sayBefore(items: Item[], gaps: readonly string[], face: Item['face']): void {
+function sayBefore(items: Item[], gaps: readonly string[], face: Item['face'], reach: Reach): void {
   for (let at = items.length - 1; at >= 0; at -= 1) {
     const [one, gap] = [items[at], gaps[at] ?? ''];
     if (one === undefined || one.face !== null) return;
-    if (ONE_BREATH.test(gap)) items[at] = { ...one, face };
-    else if (/ [,;.]/.test(gap) || face === 'this') return;
+    if (reach === 'all' || ONE_BREATH.test(gap)) items[at] = { ...one, face };
+    else if (face === 'this' || (/ [,;.]/.test(gap) && (reach !== 'loose' || SENTENCE.test(gap)))) return;
     else items[at] = { ...one, face: 'unsure' };
   }
 }

@@ -37,13 +37,15 @@ const COUNT_AFTER = /^ x ([1-9])(?= |$)/;
 
 const LANDMARK =
   /\b(?:by|beside|near|near to|nearest|next to|close to|alongside|along from|under|underneath|above|over|below|beneath|behind|on top of|left of|right of|side of|edge of|between|opposite|against|for|off|from|of|to|past|feeds|feeding|in line with|level with|in front of|inside|around|as|than|with the|aligned? with|align with|lines up with|until|avoid|miss)(?: (?:the|a|an|my|our|that|this|where|main|old|big))*$/;
-const COUNTED_OF = /\b(?:one|two|three|both|all|some|each|any|none|[1-9]) of(?: the)?$/;
+const PURPOSE = /\b(?:for|feeds|feeding|supplying|to feed)(?: (?:the|a|an|my|our))*$/;
+const COUNTED_OF =
+  /\b(?:one|two|three|both|all|some|each|any|none|pair|couple|set|bank|row|run|line|number|lots?|loads|bunch|few|[1-9]) of(?: the)?$/;
 const DENIED =
   /\b(?:no|not any|not a|not one|zero|without(?: a| any)?|(?:isnt|arent|wasnt|hasnt|havent|dont have|hasnt got|havent got|doesnt have|cant see|not got|never)(?: got)?(?: a| an| any))(?: (?:other|more|visible|obvious|electrical|actual))*$/;
 const CHAINED = /^ (?:(?:,|or|nor|and|any|no|a|other) )*$/;
 
 const STANDS_FOR =
-  /\b(?:(another|one more|a further|a second|a third|an extra)(?: (?:one|of (?:them|those|the same)))?|(the other|the second|the third|the first|the last|second|first|third|other)(?: one)?|(one)(?: of them)?)(?= (?:at|is|on|by|in|to|about|around|roughly|up|low|high|right|left|from|lower|higher|just|down|near|under|above|and|:|=|-|,|<\d+>|this|here|other|far|over|same|that)|$)/g;
+  /\b(?:(another|one more|a further|a second|a third|an extra|(?:and )?(?:the )?same(?: again)?(?= (?:on|at|for|in) )|ditto)(?: (?:one|of (?:them|those|the same)))?|(the other|the second|the third|the first|the last|second|first|third|other)(?: one)?|(one)(?: of them)?)(?= (?:at|is|on|by|in|to|about|around|roughly|up|low|high|right|left|from|lower|higher|just|down|near|under|above|and|:|=|-|,|<\d+>|this|here|other|far|over|same|that)|$)/g;
 /** "the other side" names a face, "one of" and "no one" name nothing. */
 const NO_STAND_IN = /^(?: one)? (?:side|face|room|wall|end|way|half|of)\b/;
 
@@ -80,8 +82,11 @@ function namedAt(text: string, match: RegExpMatchArray): Mention {
     count: COUNTED_APART.has(kind) ? many : 1,
     as: 'named',
     landmark: LANDMARK.test(before) && !COUNTED_OF.test(before),
+    // What a fitting is for need not be on this wall.
     denied:
-      DENIED.test(before) || /^ (?:none|no|nil|zero)(?= [,;.]|$)/.test(text.slice(at + match[0].length)),
+      PURPOSE.test(before) ||
+      DENIED.test(before) ||
+      /^ (?:none|no|nil|zero)(?= [,;.]|$)/.test(text.slice(at + match[0].length)),
   };
 }
 
@@ -128,10 +133,20 @@ function standIns(text: string, named: readonly Mention[]): Mention[] {
         at,
         end,
         count: 1,
-        as: match[1] !== undefined ? ('more' as const) : ('one' as const),
+        as: match[1] !== undefined || isBesides(text, at, named) ? ('more' as const) : ('one' as const),
         landmark: false,
         denied: false,
       },
     ];
   });
+}
+
+/** "A socket on the left and one on the right": two, since the first was one by itself. */
+function isBesides(text: string, at: number, named: readonly Mention[]): boolean {
+  const before = named.findLast((each) => each.end <= at);
+  return (
+    before?.count === 1 &&
+    /\b(?:and|plus|also|,) $/.test(text.slice(0, at)) &&
+    text.slice(before.end, at).trim() !== ','
+  );
 }

@@ -8,18 +8,18 @@ import { markersIn } from './accessory-face.ts';
 
 /** Nothing there, said of the wall: a missed fitting is a hole in a cable, so "no idea" and the like must not match. */
 const NONE = [
-  /^\W*(?:(?:no|nope|nah|none|nothing|nil|zero|neither|clear|all clear|bare|empty|blank|nothing at all|not a thing|mate|please|there|is|are|its|at|all|here|on|it|this|that|the|wall|side|sides|face|faces|either|both|of|any|anything|anywhere|to|see|i|can|or|and|as far as|that|know|aware|think|probably|should|be|completely|totally|else|whatsoever|just|a|looked|checked|have|weve|ive|we|sure|yes|behind|,|\.|;) ?)+$/,
+  /^\W*(?:(?:no|nope|nah|none|nothing|nil|zero|neither|clear|all clear|bare|empty|walls|yep|yeah|yes|isnt|arent|got|showing|blank|nothing at all|not a thing|mate|please|there|is|are|its|at|all|here|on|it|this|that|the|wall|side|sides|face|faces|either|both|of|any|anything|anywhere|to|see|i|can|or|and|as far as|that|know|aware|think|probably|should|be|obvious|visible|not|see|completely|totally|else|whatsoever|just|a|looked|checked|have|weve|ive|we|sure|yes|behind|,|\.|;) ?)+$/,
   /\b(?:no|not any|isnt any|arent any|without)(?: \w+)? (?:accessor(?:y|ies)|sockets?|switch(?:es)?|powerpoints?|outlets?|lights?|fittings?|services|pipes?|plugs?|points?|cables?|electrics?)\b/,
   /^\W*(?:no|none|nothing)\W+(?:i |we |ive |weve )?(?:have )?(?:checked|looked|been round)\b/,
 ];
 const SAYS_NONE =
-  /\b(?:no|nope|nah|none|nothing|nil|zero|neither|clear|bare|empty|blank|not any|isnt any|arent any|without)\b/;
+  /\b(?:isnt|arent|not) (?:anything|any)\b|\bnot that (?:i|we) can see\b|\b(?:no|nope|nah|none|nothing|nil|zero|neither|clear|bare|empty|blank|not any|isnt any|arent any|without)\b/;
 /** "Nothing but an old bracket": something is there, whatever it is. */
 const SOMETHING =
   /\b(?:but an?|but the|but some|except|apart from|other than|besides|bar (?:the|a|an)|only an?|just an?|unless|somewhere|something|maybe an?)\b/;
 /** "None that I know of" is not the word of someone who has looked. */
 const NOT_LOOKED_AT =
-  /\b(?:that|as far as) i(?:m| am)? (?:know|aware|can tell|can see)\b|\bafaik\b|\bi (?:think|guess|believe|reckon|assume|suppose|doubt)\b|\b(?:probably|should be|hopefully|shouldnt be|presumably|maybe)\b/;
+  /\b(?:obvious|obviously|visible)\b|\b(?:not )?that (?:i|we) can see\b|\b(?:that|as far as) i(?:m| am)? (?:know|aware|can tell|can see)\b|\bafaik\b|\bi (?:think|guess|believe|reckon|assume|suppose|doubt)\b|\b(?:probably|should be|hopefully|shouldnt be|presumably|maybe)\b/;
 
 /** Nothing on the wall, on this face or on both. `denied`: fittings were named and said not to be there. */
 export function none(outline: Outline, faces: Faces, denied: boolean): Found {

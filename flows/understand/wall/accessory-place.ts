@@ -63,7 +63,11 @@ export function placeOf(atoms: readonly Atom[], count: number, room: Room): Plac
     if (role === 'void') continue;
     if (value === null) place.muddled = true;
     else if (role === 'left') x(value, shared);
-    else if (role === 'along') {
+    else if (role === 'leftUp' || role === 'rightUp') {
+      const width = wall?.widthMm;
+      x(role === 'leftUp' ? value : width === undefined ? null : difference(width, value), shared);
+      if (second !== null) place.ys.push(second);
+    } else if (role === 'along') {
       x(value, shared);
       place.inferred = true;
     } else if (role === 'right')
@@ -97,7 +101,9 @@ export function placeOf(atoms: readonly Atom[], count: number, room: Room): Plac
   const missesX =
     place.xs.length === 0 &&
     !room.onlyUp &&
-    !atoms.some(({ role }) => role === 'right' || (role === 'void' && atoms.length > 1));
+    !atoms.some(
+      ({ role }) => role === 'right' || role === 'rightUp' || (role === 'void' && atoms.length > 1),
+    );
   takeBare(place, bare, missesX, count, room.onlyUp);
   atTheEnd(place, room);
   doorStands(place, kind);

@@ -14,6 +14,8 @@ export type Role =
   | 'bottom'
   | 'top'
   | 'middle'
+  | 'leftUp'
+  | 'rightUp'
   | 'range'
   | 'rise'
   | 'bare'
@@ -32,6 +34,9 @@ const CEILING = '(?:ceiling|cornice|coving|top of the wall|top)(?![a-z])';
 const IS =
   '(?:(?:is|are|at|=|:|of|to|about|around|roughly|approx|approximately|say|by|,|its|maybe|like|just|-|~|the|it) )*';
 const N = '<(\\d+)>';
+/** "From the left 600, from the floor 300": labels before figures. */
+const THEN = '(?:(?:,|and|mm|then) )*';
+const FLOOR_FIRST = `(?:up )?(?:from|off|above) ${END}(?:finished )?${FLOOR}`;
 /** A figure after a label is another's when it has a label of its own: "on the left, 600 wide". */
 const LATER =
   '(?! (?:wide|tall|high|long|deep|height|in width|above|off|from|along|across|over|x <|to <|- <|up(?! (?:(?:at|by|is|about) )*<))(?= |$|\\d))';
@@ -48,7 +53,7 @@ const FORMS: [Role, RegExp][] = (
     ],
     [
       'void',
-      `${N} ${IN}(?:from|off|of|to) (?:the )?(?:left|right)(?: (?:hand|side|edge|end|corner))* (?:of|from) (?:the |a |my )?(?!wall|this|that wall)[a-z]+`,
+      `${N} ${IN}(?:from|off|of|to) (?:the )?(?:left|right)(?: (?:hand|side|edge|end|corner))* of (?!(?:(?:the|this|that|my|a) )?wall)[a-z]+`,
     ],
     ['left', `${N} ${IN}${FROM} ${END}${LEFT}${TAIL}`],
     ['right', `${N} ${IN}${FROM} ${END}${RIGHT}${TAIL}`],
@@ -60,7 +65,9 @@ const FORMS: [Role, RegExp][] = (
       'right',
       `${N} ${IN}(?:from|off) (?:the |my )?(?:wall|corner|end|edge|side|return) (?:on|to) (?:the|my|our) right${TAIL}`,
     ],
-    ['void', `${N} (?:up|high) ${N}${LATER}`],
+    ['leftUp', `(?:from|off) ${END}${LEFT}${TAIL} ${IS}${N} ${THEN}${FLOOR_FIRST} ${IS}${N}${LATER}`],
+    ['rightUp', `(?:from|off) ${END}${RIGHT}${TAIL} ${IS}${N} ${THEN}${FLOOR_FIRST} ${IS}${N}${LATER}`],
+    ['void', `${N} (?:up|high) ${N}(?! (?:left|right|l|r)(?= |$))${LATER}`],
     [
       'rise',
       `(?:from |between )?${N} (?:to|-|and) ${N} (?:up|high|(?:off|above|from) (?:the )?floor)(?= |$)`,
@@ -87,7 +94,7 @@ const FORMS: [Role, RegExp][] = (
     ['ceiling', `${N} (?:(?:down|is) )*(?:from|below|off|under|beneath) (?:the )?${CEILING}`],
     [
       'void',
-      `${N} (?:(?:up|down|high|in|along|across|over|out|just) )*${OTHER}(?: (?:the|a|an|my|our|that|this|it|its|edge|side|of|where|door|window))* (?!left|right|l |r |lhs|rhs)[a-z]+`,
+      `${N} (?:(?:up|down|high|in|along|across|over|out|just) )*${OTHER} (?!(?:(?:the|my|our|its|that|a|far|very) )*(?:left|right|l|r|lhs|rhs)(?: |$))[a-z]+`,
     ],
     [
       'void',

@@ -2,7 +2,7 @@ import { type Millimetres, mm } from '../../../core/quantity.ts';
 import type { Listening } from '../../reading.ts';
 import { lengthsIn } from '../lengths/length.ts';
 import { type Outline, outlineOf } from '../words/outline.ts';
-import { isNumber, type Token } from '../words/token.ts';
+import { isNumber, type NumberToken, type Token } from '../words/token.ts';
 import { isLengthUnit, type LengthUnit, MM_IN } from '../words/unit.ts';
 
 /** What each figure of a message comes to, in one unit for the bare ones; null is no length of a wall. */
@@ -21,21 +21,36 @@ export type Read = {
   small: (n: number) => number | null;
 };
 
-/** "600,300" after "at" is two figures. */
-export function withPairsApart(outline: Outline): Outline {
-  if (!outline.tokens.some((token) => isNumber(token) && token.pair !== undefined)) return outline;
-  const apart = outline.tokens.flatMap((token, at): Token[] => {
-    if (!isNumber(token) || token.pair === undefined || outline.tokens[at + 1]?.kind === 'unit')
-      return [token];
-    const [first, second] = token.pair;
-    const { other: _, pair: __, ...rest } = token;
-    return [
-      { ...rest, value: first, text: first.toString() },
-      { kind: 'mark', text: ',', glued: false },
-      { ...rest, value: second, text: second.toString(), glued: false },
-    ];
+const NAMED =
+  /^(?:sockets?|switch(?:es)?|outlets?|points?|lights?|plates?|plugs?|windows?|doors?|wires?|pieces?)$/;
+/** More of one fitting than this are not counted: "300 socket" ends with its height. Our choice. */
+const MOST_COUNTED = 9;
+
+/** "600,300" is two figures, and "600 along 300 socket" is no three hundred sockets. */
+export function withFiguresApart(outline: Outline): Outline {
+  const { tokens } = outline;
+  let isApart = false;
+  const apart = tokens.flatMap((token, at): Token[] => {
+    const next = tokens[at + 1];
+    if (!isNumber(token) || next?.kind === 'unit') return [token];
+    if (token.pair !== undefined) {
+      isApart = true;
+      return pairApart(token, token.pair);
+    }
+    if (next?.kind !== 'word' || !NAMED.test(next.text) || token.value.lte(MOST_COUNTED)) return [token];
+    isApart = true;
+    return [token, { kind: 'word', text: 'a', glued: false }];
   });
-  return outlineOf(apart, outline);
+  return isApart ? outlineOf(apart, outline) : outline;
+}
+
+function pairApart(token: NumberToken, [first, second]: NonNullable<NumberToken['pair']>): Token[] {
+  const { other: _, pair: __, ...rest } = token;
+  return [
+    { ...rest, value: first, text: first.toString() },
+    { kind: 'mark', text: ',', glued: false },
+    { ...rest, value: second, text: second.toString(), glued: false },
+  ];
 }
 
 /** Reads the figures. Bare ones are one unit throughout: the one said beside them, else as large as they are. */

@@ -1,7 +1,7 @@
 import type { AccessoryKind } from '../../../core/job.ts';
 
 const ELECTRIC =
-  '(?:double|single|twin|triple|dual|gang|plug|power|wall|electric|electrical|mains|usb|shaver|cooker|spare|floor)';
+  '(?:double|dbl|single|sgl|twin|triple|dual|gang|plug|power|wall|electric|electrical|mains|usb|shaver|cooker|spare|floor)';
 const WEAK =
   '(?:tv|television|telly|aerial|antenna|data|phone|telephone|network|ethernet|internet|coax|satellite|hdmi)';
 
@@ -18,7 +18,7 @@ const KINDS: [AccessoryKind, string][] = [
   ['thermostat', 'thermostats?|room stats?|stats?'],
   [
     'socket',
-    `(?:${ELECTRIC} |${WEAK} )*(?:sockets?|powerpoints?|outlets?|receptacles?|jacks?|points)|(?:${ELECTRIC} |${WEAK} )+point|(?:switched |fused )*spurs?|plugs?(?! (?:and|&) screw)|(?:tv )?(?:aerials?|antennas?)`,
+    `(?:${ELECTRIC} |${WEAK} )*(?:sockets?|powerpoints?|outlets?|receptacles?|jacks?|points)|(?:${ELECTRIC} |${WEAK} )+point|(?:switched |fused )*spurs?|plugs?(?! (?:and|&) screw)|(?:tv )?(?:aerials?|antennas?)|ethernet|(?:doubles?|dbls?|singles?|twins?)(?! (?:light|gang|way|dimmer|switch|socket|point|plug|powerpoint|outlet|glaz|brick|layer|door|radiator|window|skin|bed|room|board|thick|wall|height))`,
   ],
   ['boiler', 'boilers?|water heaters?|hot water (?:unit|cylinder|tank)s?'],
   [

@@ -6,16 +6,15 @@ import { asks, type Found, fact, nothing } from '../words/found.ts';
 import type { Outline } from '../words/outline.ts';
 import { inWhichUnit, toBeFound, whatIsThere, whichOne } from './accessory-ask.ts';
 import { type Faces, facesTold } from './accessory-empty.ts';
-import { markersIn } from './accessory-face.ts';
-import { twoFaced } from './accessory-items.ts';
+import { lessDenied, twoFaced } from './accessory-items.ts';
 import { knownOf, listWith } from './accessory-list.ts';
 import { type Mention, mentionsIn } from './accessory-mentions.ts';
 import { saysClear } from './accessory-none.ts';
 import { nothingInPassing, nothingNamed, standingBeside } from './accessory-nothing.ts';
 import { ownWords } from './accessory-own-words.ts';
-import { plainWords } from './accessory-plain.ts';
+import { plainWords, tellsOnlyAPlace } from './accessory-plain.ts';
 import { inEachUnit, type Told } from './accessory-told.ts';
-import { figuresIn, withPairsApart } from './accessory-units.ts';
+import { figuresIn, withFiguresApart } from './accessory-units.ts';
 import { UNASKED } from './accessory-words.ts';
 
 /** Told as something that is there, though no figure says where. */
@@ -27,15 +26,21 @@ export function readAccessories(said: Outline, listening: Listening): Found {
   const asked = listening.awaiting === 'wall.accessories' || listening.awaiting === 'wall.farSide';
   const isKnown = Array.isArray(listening.known.wall?.accessories);
   if (!asked && !speaksOfFittings(said.text, isKnown)) return nothing(said);
-  const outline = withPairsApart(said);
+  const outline = withFiguresApart(said);
   const own = ownWords(outline, asked);
+  // "The socket's low down" lost its apostrophe: it is one.
+  const single = own.text.replace(
+    /\b(socket|switch|radiator|light|outlet|powerpoint|thermostat|boiler|basin|heater)(?:e?s)\b/g,
+    (word, one: string) => (new RegExp(`${one}['’]s`, 'i').test(said.said) ? `${one} is` : word),
+  );
   const figures = figuresIn(outline, listening);
-  const faces = facesTold(plainWords(own.text, figures.small, figures.in('mm')));
+  const faces = facesTold(plainWords(single, figures.small, figures.in('mm')));
   const mentions = mentionsIn(faces.text);
-  const heads = twoFaced(headsOf(mentions, faces.text, listening), faces.text);
+  const text = lessDenied(faces.text, mentions);
+  const heads = twoFaced(headsOf(mentions, text, listening), text);
   if (heads.length === 0 && !asked) return nothingInPassing(said, listening);
   if (heads.length === 0) return nothingNamed(outline, faces, mentions, listening);
-  const told = inEachUnit(faces.text, heads, figures, listening);
+  const told = inEachUnit(text, heads, figures, listening);
   const [first, second] = told;
   if (first === undefined) return nothing(said);
   if (asked) first.told.unplaced.push(...standingBeside(mentions, heads));
@@ -63,8 +68,7 @@ function headsOf(mentions: readonly Mention[], text: string, { known, awaiting }
   const heads = mentions.filter(({ landmark, denied }) => !landmark && !denied);
   const [pending] = knownOf(known.wall).unplaced;
   const isAnswer = awaiting === 'wall.accessories' && pending !== undefined && heads.length === 0;
-  const tells = /<\d+>/.test(text) || markersIn(text).length > 0;
-  if (!isAnswer || !tells || mentions.some(({ denied }) => denied)) return heads;
+  if (!isAnswer || !tellsOnlyAPlace(text) || mentions.some(({ denied }) => denied)) return heads;
   return [{ kind: pending.kind, at: 0, end: 0, count: 1, as: 'named', landmark: false, denied: false }];
 }
 
