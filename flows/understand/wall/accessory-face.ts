@@ -1,5 +1,5 @@
 /** Which face of the wall words are about. A room is the far one only where it is set against this one. */
-export type Side = 'this' | 'far' | 'both' | 'same' | 'room' | 'elsewhere';
+type Side = 'this' | 'far' | 'both' | 'same' | 'room' | 'elsewhere';
 export type Marker = { side: Side; at: number; end: number };
 
 export const ROOM =
@@ -49,7 +49,7 @@ const FORMS: [Side, RegExp][] = [
 /** Measured on the far face, but seen from this one: left and right change places. */
 export const SEEN_FROM_HERE =
   /\b(?:(?:as )?(?:seen|viewed|looking|measured|measuring|going)(?: at it)?|(?:as|when) (?:i|you|we) (?:face|look at|see)(?: it)?(?: wall)?|still|all) (?:from|on|in) (?:here|this (?:side|face|room)|our side|my side)\b|\bas (?:i|you) (?:face|look at|see) it (?:from )?here\b|\bfrom here\b|\bmy (?:left|right) here\b/g;
-export const SEEN_FROM_THERE =
+const SEEN_FROM_THERE =
   /\b(?:as|when|while) (?:i|you|u|we) (?:face|look at|see|stand at|view)(?: (?:it|that|the wall))?(?: from)? (?:over )?there\b|\bfrom (?:over )?there\b|\b(?:when|if|while) (?:im|i am|youre) in\b|\bfacing (?:it|that side|the far side|the other side)\b/;
 
 /** Every word that names a face, in order; the longer where two overlap. */

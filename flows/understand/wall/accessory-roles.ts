@@ -1,5 +1,5 @@
 /** What a figure beside a fitting measures; `void` measures something else, or from where nobody can tell. */
-export type Role =
+type Role =
   | 'left'
   | 'right'
   | 'up'
