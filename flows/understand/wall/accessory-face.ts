@@ -49,8 +49,6 @@ const FORMS: [Side, RegExp][] = [
 /** Measured on the far face, but seen from this one: left and right change places. */
 export const SEEN_FROM_HERE =
   /\b(?:(?:as )?(?:seen|viewed|looking|measured|measuring|going)(?: at it)?|(?:as|when) (?:i|you|we) (?:face|look at|see)(?: it)?(?: wall)?|still|all) (?:from|on|in) (?:here|this (?:side|face|room)|our side|my side)\b|\bas (?:i|you) (?:face|look at|see) it (?:from )?here\b|\bfrom here\b|\bmy (?:left|right) here\b/g;
-const SEEN_FROM_THERE =
-  /\b(?:as|when|while) (?:i|you|u|we) (?:face|look at|see|stand at|view)(?: (?:it|that|the wall))?(?: from)? (?:over )?there\b|\bfrom (?:over )?there\b|\b(?:when|if|while) (?:im|i am|youre) in\b|\bfacing (?:it|that side|the far side|the other side)\b/;
 
 /** Every word that names a face, in order; the longer where two overlap. */
 export function markersIn(said: string): Marker[] {
