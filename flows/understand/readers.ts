@@ -1,4 +1,5 @@
 import type { Listening } from '../reading.ts';
+import { readAccessories } from './accessory/accessory.ts';
 import { readBuilding } from './building/building.ts';
 import { readCrew } from './building/crew.ts';
 import { readHazards } from './building/hazards.ts';
@@ -11,7 +12,6 @@ import { readBelow } from './place/below.ts';
 import { readDatum } from './place/datum.ts';
 import { readUp } from './place/up.ts';
 import { askedLength, hanging, mass, size } from './quantities.ts';
-import { readAccessories } from './wall/accessory.ts';
 import { readBoard } from './wall/board.ts';
 import { readFinish } from './wall/finish.ts';
 import { readStuds } from './wall/studs.ts';

@@ -1,11 +1,11 @@
 import type { Intent, Listening, Reading } from '../reading.ts';
+import { whatIsThere } from './accessory/ask.ts';
 import { answersHazards } from './building/hazards-answer.ts';
 import { readAll } from './readers.ts';
 import { saysNotKnown } from './steering/dont-know.ts';
 import { NOT_UNDERSTOOD } from './steering/not-understood.ts';
 import { isNo, isNoneOfThese, isPlainNo, isYes } from './steering/yes-no.ts';
 import { yesNoAnswer } from './steering/yes-no-question.ts';
-import { whatIsThere } from './wall/accessory-ask.ts';
 import type { Outline } from './words/outline.ts';
 
 /** Questions where a "no" says that a danger is not there. */

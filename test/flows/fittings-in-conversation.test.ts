@@ -9,7 +9,7 @@ import {
   rows,
   SEVERAL,
   TO_BE_ASKED,
-} from './understand/wall/fittings-as-said.ts';
+} from './understand/accessory/fittings-as-said.ts';
 
 const BEFORE = [
   '24 kg safety glass mirror',

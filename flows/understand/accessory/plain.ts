@@ -1,6 +1,6 @@
-import { markersIn } from './accessory-face.ts';
-import type { Lengths } from './accessory-units.ts';
-import { NOT_ON_THE_WALL } from './accessory-words.ts';
+import { markersIn } from './face.ts';
+import type { Lengths } from './units.ts';
+import { NOT_ON_THE_WALL } from './words.ts';
 
 /** The widest pipe on a wall, so that "22 mm pipe" says nothing of where it is; our choice. In millimetres. */
 const WIDEST_PIPE = 160;

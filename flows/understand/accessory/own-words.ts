@@ -1,7 +1,7 @@
 import { type Outline, outlineOf } from '../words/outline.ts';
 import type { Token } from '../words/token.ts';
-import { markersIn } from './accessory-face.ts';
-import { NAMES } from './accessory-words.ts';
+import { markersIn } from './face.ts';
+import { NAMES } from './words.ts';
 
 /** Words of the piece, of where it hangs and of what the wall is: with no fitting beside them, they are not about one. */
 const OTHERS =

@@ -1,43 +1,13 @@
-import { type Marker, markersIn } from './accessory-face.ts';
-import type { Mention } from './accessory-mentions.ts';
+import { type Marker, markersIn } from './face.ts';
+import type { Mention } from './mentions.ts';
+import { BREAK, FIGURE, sidesIn, splitOf } from './splits.ts';
 
 /** A fitting with the words that are about it, and the face those words name. */
 export type Item = Mention & { words: string; face: Marker['side'] | 'unsure' | null };
 
-const BREAK = / (?:,|;|\.|-|and|but|plus|then|also|with|while|whereas|&)(?= |$)/g;
 const SENTENCE = /[.;]/;
-const FIGURE = /<\d+>/;
 /** Fittings named in one breath share what is said after them: "a socket and a switch on the other side". */
 const ONE_BREATH = /^(?: (?:,|and|plus|also|with|a|an|one|two|three|the|another|some|&|or))* $/;
-
-type Split = { mine: string; next: string; heading: string; either: boolean };
-
-/** "A switch on this side at ... and on the other at ...": one name, two fittings. */
-export function twoFaced(heads: readonly Mention[], text: string): Mention[] {
-  return heads.flatMap((head, at) => {
-    const gap = text.slice(head.end, heads[at + 1]?.at ?? text.length);
-    const [one, two] = markersIn(gap).filter(({ side }) => side === 'this' || side === 'far');
-    if (one === undefined || two === undefined || one.side === two.side) return [head];
-    const first = FIGURE.test(gap.slice(two.end))
-      ? two.at
-      : gap.slice(one.end).search(/ (?:,|;|\.|and|but) /) + one.end;
-    const [mine, more] = [gap.slice(0, first), gap.slice(first)];
-    if (first < one.end || !FIGURE.test(mine) || !FIGURE.test(more)) return [head];
-    const from = head.end + first;
-    return [head, { ...head, at: from, end: from, count: 1, as: 'more' as const }];
-  });
-}
-
-/** "No sockets on this side but a switch on the other": that face is the sockets', who are not there. */
-export function lessDenied(text: string, mentions: readonly Mention[]): string {
-  return mentions.reduce((left, { denied, end }, at) => {
-    if (!denied) return left;
-    const next = mentions[at + 1]?.at ?? text.length;
-    const clause =
-      /^(?: (?!,|;|\.|-|and|but|plus|then|also|with|<)\S+)*/.exec(text.slice(end, next))?.[0] ?? '';
-    return left.slice(0, end) + clause.replace(/\S/g, ',') + left.slice(end + clause.length);
-  }, text);
-}
 
 /** Each fitting with its words. `heads` are in order; what stands between two is shared out by its breaks. */
 export function itemsIn(text: string, heads: readonly Mention[]): Item[] {
@@ -157,57 +127,8 @@ function ownSidesIn(own: string): Marker['side'][] {
 const PLAIN =
   /^(?:|<\d+>|[^a-z<]|up|down|along|across|from|off|of|the|at|is|its|it|on|in|and|but|high|floor|left|right|hand|end|corner|wall|mm|cm|about|over|above|an?|all|both|each|too|as|well|also|that|one|ones|these|those|theyre|thats|are|they|them|this|just|only|measured|by|to|facing|face|when|i|there|same|height)$/;
 
-const sidesIn = (words: string): Marker['side'][] => markersIn(words).map(({ side }) => side);
-
 /** The face named last stands before a colon, or is a sentence of its own. */
 function isHeading(before: string): boolean {
   const last = markersIn(before).at(-1);
   return last !== undefined && /^ *[:;]/.test(before.slice(last.end));
 }
-
-/** What of the words between two fittings is the first one's, and what leads on to the next. */
-function splitOf(
-  gap: string,
-  isLast: boolean,
-  before: boolean,
-  facesAfter: boolean,
-  facesBefore: boolean,
-): Split {
-  const whole: Split = { mine: gap, next: '', heading: '', either: false };
-  if (isLast) return whole;
-  const breaks = [...gap.matchAll(BREAK)];
-  const cut = breaks.at(-1);
-  if (cut === undefined)
-    return before ? { ...whole, mine: '', next: gap } : unbroken(gap, facesAfter, facesBefore);
-  const [mine, next] = [gap.slice(0, cut.index), gap.slice(cut.index)];
-  if (before) {
-    const start = breaks.find(
-      ({ index }) => FIGURE.test(gap.slice(index)) && !FIGURE.test(gap.slice(0, index)),
-    );
-    return start === undefined
-      ? { ...whole, mine, next }
-      : { ...whole, mine: gap.slice(0, start.index), next: gap.slice(start.index) };
-  }
-  if (FIGURE.test(next) && !isWhole(mine)) return whole;
-  const cuts = breaks.map(({ index }) => index).filter((index) => index < mine.length);
-  const last = mine.slice(cuts.at(-1) ?? 0);
-  const stands =
-    cuts.length > 0 && !FIGURE.test(last) && sidesIn(last).length > 0 && sidesIn(next).length === 0;
-  if (!stands || (facesAfter && !/: *$/.test(last))) return { ...whole, mine, next };
-  return { ...whole, mine: mine.slice(0, cuts.at(-1)), next, heading: last };
-}
-
-/** No comma between: a face said after the figures and before the next fitting may be of either. */
-function unbroken(gap: string, facesAfter: boolean, facesBefore: boolean): Split {
-  const whole: Split = { mine: gap, next: '', heading: '', either: false };
-  const markers = markersIn(gap);
-  const last = markers.at(-1);
-  const between =
-    last !== undefined && FIGURE.test(gap.slice(0, last.at)) && !FIGURE.test(gap.slice(last.end));
-  if (!between || (markers.length === 1 && facesAfter && !facesBefore)) return whole;
-  const parted = { ...whole, mine: gap.slice(0, last.at), next: gap.slice(last.at) };
-  return { ...parted, either: markers.length === 1 && !facesBefore };
-}
-
-/** Across and up both told already, as far as figures go. */
-const isWhole = (words: string): boolean => (words.match(/<\d+>/g)?.length ?? 0) >= 2;

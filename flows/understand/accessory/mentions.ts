@@ -1,5 +1,5 @@
 import type { AccessoryKind } from '../../../core/job.ts';
-import { COUNTED_APART, kindOf, NAMES } from './accessory-words.ts';
+import { COUNTED_APART, kindOf, NAMES } from './words.ts';
 
 /** A fitting named in a message, or the "one" and "another" that stand for one named before. */
 export type Mention = {

@@ -2,7 +2,7 @@ import type { Accessory, JobSoFar, Unplaced } from '../../../core/job.ts';
 import type { AskBack, Fact } from '../../reading.ts';
 import { describe } from '../../wording/describe.ts';
 import { fact } from '../words/found.ts';
-import { nameOf } from './accessory-words.ts';
+import { nameOf } from './words.ts';
 
 /** What is still to be asked of the fittings that were told of. */
 export function toBeFound(unplaced: readonly Unplaced[]): string {

@@ -1,13 +1,15 @@
 import type { Accessory, JobSoFar, Unplaced } from '../../../core/job.ts';
 import type { Millimetres } from '../../../core/quantity.ts';
 import type { Listening } from '../../reading.ts';
-import { roomsAreFar, SEEN_FROM_HERE } from './accessory-face.ts';
-import { type Item, itemsIn } from './accessory-items.ts';
-import type { Mention } from './accessory-mentions.ts';
-import { type Place, placeOf } from './accessory-place.ts';
-import { type Atom, atomsIn } from './accessory-roles.ts';
-import type { Lengths, Read } from './accessory-units.ts';
-import { HAS_A_WIDTH } from './accessory-words.ts';
+import { type Atom, atomsIn } from './atoms.ts';
+import { roomsAreFar, SEEN_FROM_HERE } from './face.ts';
+import { type Item, itemsIn } from './items.ts';
+import type { Mention } from './mentions.ts';
+import { placeOf } from './place.ts';
+import type { Place } from './settled.ts';
+import { type Each, partsOf, shareOut } from './share-out.ts';
+import type { Lengths, Read } from './units.ts';
+import { HAS_A_WIDTH } from './words.ts';
 
 /** The fittings of a message: those with their place, and those still without. */
 export type Told = { placed: Accessory[]; unplaced: Unplaced[]; inferred: boolean };
@@ -45,8 +47,6 @@ type Setting = {
   /** What was asked for. */
   pending: Unplaced | undefined;
 };
-type Each = { item: Item; place: Place; count: number; face: 'this' | 'far' | undefined };
-
 /** Every fitting gets its own place or is asked for; figures that do not fit are nobody's. */
 function toldOf(items: readonly Item[], setting: Setting): Told {
   const each = items.map((item, at) => readOne(item, items[at + 1], setting));
@@ -111,32 +111,6 @@ function faceOf(item: Item, text: string, setting: Setting): 'this' | 'far' | un
   if (face !== null) return face === 'this' || face === 'far' ? face : undefined;
   if (pending === undefined) return unmarked;
   return isPending(item, setting) || pending.face === 'this' ? pending.face : undefined;
-}
-
-/** How many "one"s after a number of fittings are part of it. */
-function partsOf(each: readonly Each[], at: number): number {
-  let parts = 0;
-  for (let next = at + 1; each[next]?.item.as === 'one'; next += 1) parts += 1;
-  return each[at]?.item.as === 'named' ? parts : 0;
-}
-
-/** "Two sockets 300 up, one at 500": what is said of all holds for each; so does what comes after "both". */
-function shareOut(each: Each[]): void {
-  each.forEach((one, at) => {
-    for (let part = at + 1; part <= at + partsOf(each, at); part += 1) {
-      const place = each[part]?.place;
-      if (place === undefined || one.place.muddled) continue;
-      if (place.ys.length === 0 && one.place.ys.length === 1) place.ys.push(...one.place.ys);
-      if (place.xs.length === 0 && one.place.xs.length === 1 && partsOf(each, at) >= one.count)
-        place.xs.push(...one.place.xs);
-    }
-    for (let back = at - 1; back >= 0 && (one.place.sharedX || one.place.sharedY); back -= 1) {
-      const before = each[back]?.place;
-      if (before === undefined || (before.xs.length > 0 && before.ys.length > 0)) break;
-      if (one.place.sharedY && before.ys.length === 0) before.ys.push(...one.place.ys.slice(0, 1));
-      if (one.place.sharedX && before.xs.length === 0) before.xs.push(...one.place.xs.slice(0, 1));
-    }
-  });
 }
 
 function fill(told: Told, { item, place, count, face }: Each): void {

@@ -1,6 +1,6 @@
 import type { Accessory, JobSoFar, Unplaced } from '../../../core/job.ts';
 import { soundsReplacing } from '../steering/replacing.ts';
-import type { Told } from './accessory-told.ts';
+import type { Told } from './told.ts';
 
 /** Two readings of a tape this near are of one fitting; our choice. In millimetres. */
 const SAME_PLACE_MM = 5;

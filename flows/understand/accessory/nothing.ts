@@ -1,12 +1,12 @@
 import type { Listening } from '../../reading.ts';
 import { asks, type Found, fact, nothing } from '../words/found.ts';
 import type { Outline } from '../words/outline.ts';
-import { gone, toBeFound } from './accessory-ask.ts';
-import type { Faces } from './accessory-empty.ts';
-import { knownOf } from './accessory-list.ts';
-import type { Mention } from './accessory-mentions.ts';
-import { none, unaskedNone } from './accessory-none.ts';
-import type { Told } from './accessory-told.ts';
+import { gone, toBeFound } from './ask.ts';
+import type { Faces } from './empty.ts';
+import { knownOf } from './list.ts';
+import type { Mention } from './mentions.ts';
+import { none, unaskedNone } from './none.ts';
+import type { Told } from './told.ts';
 
 /** "No sockets on either side", said unasked: it does not unsay what was told before. */
 export function nothingInPassing(said: Outline, { known }: Listening): Found {

@@ -1,6 +1,6 @@
 import { saysNotKnown } from '../steering/dont-know.ts';
-import { type Marker, markersIn, ROOM } from './accessory-face.ts';
-import { NAMES } from './accessory-words.ts';
+import { type Marker, markersIn, ROOM } from './face.ts';
+import { NAMES } from './words.ts';
 
 /** What a message says of a whole face: nothing on it, or not looked at. Such words put nothing anywhere. */
 export type Faces = {

@@ -2,9 +2,9 @@ import type { AskBack } from '../../reading.ts';
 import { saysNotKnown } from '../steering/dont-know.ts';
 import { asks, type Found, fact, facts, nothing } from '../words/found.ts';
 import type { Outline } from '../words/outline.ts';
-import { whatIsThere } from './accessory-ask.ts';
-import type { Faces } from './accessory-empty.ts';
-import { markersIn } from './accessory-face.ts';
+import { whatIsThere } from './ask.ts';
+import type { Faces } from './empty.ts';
+import { markersIn } from './face.ts';
 
 /** Nothing there, said of the wall: a missed fitting is a hole in a cable, so "no idea" and the like must not match. */
 const NONE = [

@@ -4,18 +4,18 @@ import { saysNotKnown } from '../steering/dont-know.ts';
 import { soundsReplacing } from '../steering/replacing.ts';
 import { asks, type Found, fact, nothing } from '../words/found.ts';
 import type { Outline } from '../words/outline.ts';
-import { inWhichUnit, toBeFound, whatIsThere, whichOne } from './accessory-ask.ts';
-import { type Faces, facesTold } from './accessory-empty.ts';
-import { lessDenied, twoFaced } from './accessory-items.ts';
-import { knownOf, listWith } from './accessory-list.ts';
-import { type Mention, mentionsIn } from './accessory-mentions.ts';
-import { saysClear } from './accessory-none.ts';
-import { nothingInPassing, nothingNamed, standingBeside } from './accessory-nothing.ts';
-import { ownWords } from './accessory-own-words.ts';
-import { plainWords, tellsOnlyAPlace } from './accessory-plain.ts';
-import { inEachUnit, type Told } from './accessory-told.ts';
-import { figuresIn, withFiguresApart } from './accessory-units.ts';
-import { UNASKED } from './accessory-words.ts';
+import { inWhichUnit, toBeFound, whatIsThere, whichOne } from './ask.ts';
+import { type Faces, facesTold } from './empty.ts';
+import { knownOf, listWith } from './list.ts';
+import { type Mention, mentionsIn } from './mentions.ts';
+import { saysClear } from './none.ts';
+import { nothingInPassing, nothingNamed, standingBeside } from './nothing.ts';
+import { ownWords } from './own-words.ts';
+import { plainWords, tellsOnlyAPlace } from './plain.ts';
+import { inEachUnit, type Told } from './told.ts';
+import { lessDenied, twoFaced } from './two-faced.ts';
+import { figuresIn, withFiguresApart } from './units.ts';
+import { UNASKED } from './words.ts';
 
 /** Told as something that is there, though no figure says where. */
 const THERE_IS =
