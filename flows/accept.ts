@@ -51,7 +51,8 @@ export function accept(
   let sofar = said;
   for (const each of wallFirst(facts)) {
     const fact = each.question === 'hazards' ? { ...each, value: lessBlanketNo(each.value, sofar) } : each;
-    if (fact.question !== asked && fact.question !== 'hazards' && addsNothing(sofar, fact)) continue;
+    const isNew = fact.question === asked || fact.question === 'hazards' || isRemembered(fact.question);
+    if (!isNew && addsNothing(sofar, fact)) continue;
     const before = disagreement(sofar, fact.value);
     if (before !== null && !replaces(fact)) {
       against ??= fact;

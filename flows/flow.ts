@@ -2,16 +2,7 @@ import { questionReply } from './ask.ts';
 import { questionThatClears } from './clearing.ts';
 import { entriesFor } from './crew-defaults.ts';
 import type { Entry } from './entry.ts';
-import {
-  awaitingIn,
-  heard,
-  type Offered,
-  type Open,
-  openFrom,
-  paused,
-  situationIn,
-  stateOf,
-} from './open.ts';
+import { awaitingIn, heard, type Open, openFrom, paused, situationIn, stateOf } from './open.ts';
 import { outcomeOf } from './outcome.ts';
 import type { Parts } from './parts.ts';
 import { withTodaysNames } from './renamed.ts';
@@ -19,7 +10,7 @@ import type { Reply } from './reply.ts';
 import { jobToLog } from './situation.ts';
 import type { Conversation, CrewDefaults, Flow, Incoming, Step } from './step-shape.ts';
 import { choiceHeard } from './turns/choice.ts';
-import { offeredIn } from './turns/offered-again.ts';
+import { offeredIn, offeredStill } from './turns/offered-again.ts';
 import { textHeard } from './turns/text.ts';
 import type { Turn } from './turns/turn.ts';
 import { FLOW_VERSION } from './version.ts';
@@ -58,10 +49,15 @@ function stepOn(
   const remembered = conversation.entries.length === 0 ? entriesFor(before.defaults, message.at) : [];
   const ready = heard(before, remembered, parts);
   const heardTurn = turnOf(ready, message, parts);
-  const tried = moveOn(ready, heardTurn, parts);
+  const entriesWith = ({ added }: Turn): readonly Entry[] => [
+    ...conversation.entries,
+    ...remembered,
+    ...added,
+  ];
+  const tried = moveOn(ready, heardTurn, entriesWith(heardTurn), parts);
   const isMoot = askedInVain(heardTurn, tried);
   const turn = isMoot ? lessAsking(heardTurn) : heardTurn;
-  const moved = isMoot ? moveOn(ready, turn, parts) : tried;
+  const moved = isMoot ? moveOn(ready, turn, entriesWith(turn), parts) : tried;
   const { open, logged, replies } = outcomeOf(ready, moved, message.planId, parts.standingLine);
   const added = [...remembered, ...turn.added];
   const entries = added.length === 0 ? conversation.entries : [...conversation.entries, ...added];
@@ -89,10 +85,9 @@ function turnOf(open: Open, { text, choice, question, author, at }: Incoming, pa
   return pressed ?? textHeard(open, speaker.said, speaker, parts);
 }
 
-function moveOn(open: Open, turn: Turn, parts: Parts): Open {
+function moveOn(open: Open, turn: Turn, said: readonly Entry[], parts: Parts): Open {
   const moved = heard(open, turn.added, parts);
-  const offered: Offered | null = turn.offered ?? (turn.added.length > 0 ? null : open.offered);
-  const next: Open = { ...moved, offered };
+  const next: Open = { ...moved, offered: offeredStill(turn, open, moved, said, parts) };
   return turn.pauses ? paused(next) : next;
 }
 

@@ -34,7 +34,7 @@ function withEntry(folded: Folded, entry: Entry): Folded {
     case 'take-back':
       return { ...told(lessTakenBack(folded.live, entry.question)), unit };
     default: {
-      const live = [...answeredBack(folded.live), entry];
+      const live = withAdded(folded.live, entry);
       const adds = entry.value !== null && entry.act !== 'asked-back';
       const said = adds ? laidOver(folded.said, entry.value ?? {}) : folded.said;
       return { live, said, job: folded.job, unit };
@@ -50,7 +50,14 @@ function told(live: readonly Entry[]): Omit<Folded, 'unit'> {
   return { live, said, job: withHangersFromLeft(said) };
 }
 
-/** What was asked back is over once anything further is recorded. */
+/** What was asked back stays open, and last, until its own question is answered. */
+function withAdded(live: readonly Entry[], entry: Entry): readonly Entry[] {
+  const last = live.at(-1);
+  const isElsewhere =
+    last?.act === 'asked-back' && entry.act !== 'asked-back' && entry.question !== last.question;
+  return isElsewhere ? [...live.slice(0, -1), entry, last] : [...answeredBack(live), entry];
+}
+
 function answeredBack(live: readonly Entry[]): readonly Entry[] {
   return live.at(-1)?.act === 'asked-back' ? live.slice(0, -1) : live;
 }

@@ -34,6 +34,7 @@ export function textHeard(open: Open, said: string, speaker: Speaker, parts: Par
     madeOf(open, said, reading, by, parts) ??
     onAnotherWall(open, said, by, parts) ??
     spokenTo(open, said, reading, by, parts) ??
+    moreOfAnother(open, said, reading, by) ??
     factsTurn(open, reading, by) ??
     answered(open, reading.intent, by, parts) ??
     inPassing(open, said) ??
@@ -95,6 +96,13 @@ function startOver(open: Open, by: Speaker): Turn {
 function namesAnother(open: Open, said: string, by: Speaker): Turn | null {
   if (!isWorkedOut(open)) return null;
   return askedBack({ added: [], say: [] }, anotherPiece(said), by);
+}
+
+/** What is told before it is clear whether it is of a new piece waits with the words that named that piece. */
+function moreOfAnother({ offered }: Open, said: string, { facts }: Reading, by: Speaker): Turn | null {
+  if (offered?.kind !== 'another-piece' || facts.length === 0) return null;
+  const all = `${offered.said}, ${said}`;
+  return askedBack({ added: [], say: ['First:'] }, anotherPiece(all), { ...by, said: all });
 }
 
 function factsTurn(open: Open, reading: Reading, by: Speaker): Turn | null {

@@ -1,0 +1,49 @@
+import { describe, expect, test } from 'vitest';
+import { flowOf } from '../../flows/flow.ts';
+import * as house from '../../flows/step.ts';
+import { ANSWERS, plainParts } from './plain-parts.ts';
+import { aloud, questionIn, talk } from './talk.ts';
+
+const flow = flowOf(plainParts);
+
+describe('what was asked back', () => {
+  test('stays open while something else is answered, and is answered then', () => {
+    const held = talk(house);
+    const asked = questionIn(held.say('18 kg picture on drywall').replies);
+    expect(asked).toContain('What is the plasterboard on');
+    const between = held.say('built 1995, in the US');
+    expect(between.known.building).toMatchObject({ yearBuilt: 1995, country: 'US' });
+    expect(questionIn(between.replies)).toBe(asked);
+    expect(held.say('timber studs').known.wall?.baseMaterial).toBe('plasterboard-on-timber-studs');
+  });
+
+  test('of two figures stays open while something else is answered', () => {
+    const held = talk(flow);
+    held.all('a mirror', '24 kg', '28 kg', 'brick');
+    expect(questionIn(held.last().replies)).toBe('You said 24 kg before; now 28 kg. Which is right?');
+    expect(held.say('the second').known).toMatchObject({
+      piece: { massKg: 28 },
+      wall: { baseMaterial: 'clay-brick' },
+    });
+  });
+
+  test('goes when all is started again', () => {
+    const held = talk(flow);
+    const { awaiting, replies } = held.all('a mirror', '24 kg', '28 kg', 'start over');
+    expect([awaiting, aloud(replies)]).toEqual(['piece.kind', expect.not.stringContaining('Which is right')]);
+  });
+
+  test('keeps what is told of another piece until it is clear whether it is a new one', () => {
+    const held = talk(flow);
+    held.all(...ANSWERS.map(([text]) => text), 'yes', 'yes', 'next: a picture');
+    const told = held.say('28 kg');
+    expect(told.known.piece).toMatchObject({ kind: 'mirror', massKg: 24 });
+    expect(questionIn(told.replies)).toBe('A new piece, or change this one?');
+    expect(held.say('a new one').known.piece).toMatchObject({ massKg: 28 });
+  });
+});
+
+test('a country that the crew remembers and the person says again was said', () => {
+  const held = talk(flow, { country: 'AU' });
+  expect(aloud(held.say('a mirror, Australia').replies)).not.toContain('As before for your crew');
+});
