@@ -7,7 +7,7 @@ import { pick } from './choose-from.ts';
 import { edgeAdvice } from './edge-advice.ts';
 import { findingsOf } from './findings.ts';
 import { provenOf } from './holding-cap.ts';
-import { ifSolid } from './if-solid.ts';
+import { EVERY_HOLE_PROVES_IT, ifSolid, onceProved } from './if-solid.ts';
 import { notComputed } from './not-computed.ts';
 import { BATTEN } from './stand-off.ts';
 import { isOverUsual } from './usual.ts';
@@ -16,14 +16,15 @@ import { actionWhys } from './why-it-pulls.ts';
 
 /**
  * Chooses a fastener for a job that is set out: walks the preference list of its base material and takes the
- * first whose utilisation is at most 1. Forces in newtons without any factor; throws never.
+ * first whose utilisation is at most 1; where coring is unknown and nothing holds either way, what holds in the
+ * solid unit, with the word that every hole must prove it. Forces in newtons without any factor; throws never.
  */
 export const chooseFixing: ChooseFixing = (job, setOut) => {
   const load = loadOf(job, setOut);
   const proven = provenOf(job);
-  const walked = walkedOf(job, setOut, load, proven.cap);
+  const asSaid = walkedOf(job, setOut, load, proven.cap);
   const { actions } = load;
-  if (walked === null) {
+  if (asSaid === null) {
     return {
       ok: false,
       actions,
@@ -33,7 +34,11 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
       basis: [...load.basis],
     };
   }
-  const { chosen, alternatives, rejected } = pick(walked.walk);
+  const { chosen: eitherWay, alternatives, rejected } = pick(asSaid.walk);
+  const solid = ifSolid(job, setOut, load, proven.cap);
+  const proved = solid && pick(solid.walk).chosen;
+  const chosen = eitherWay ?? proved;
+  const walked = eitherWay === null && proved !== null ? (solid ?? asSaid) : asSaid;
   if (chosen === null) {
     return {
       ok: false,
@@ -62,9 +67,9 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
     ok: true,
     actions: acting,
     fixing,
-    alternatives: [...ifSolid(job, setOut, load, proven.cap), ...alternatives],
+    alternatives: [...(eitherWay && proved ? [onceProved(proved)] : []), ...alternatives],
     rejected,
-    findings: findingsOf(job, setOut, load),
+    findings: [...findingsOf(job, setOut, load), ...(eitherWay ? [] : [EVERY_HOLE_PROVES_IT])],
     advice: [
       ...chosen.advice,
       ...usualAdvice(chosen),

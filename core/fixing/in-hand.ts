@@ -4,8 +4,10 @@ import type { Fixing } from '../plan-shape.ts';
 import { sourced } from '../sources.ts';
 import { loadOf } from './actions.ts';
 import type { Candidate } from './candidate.ts';
+import { pick } from './choose-from.ts';
 import type { InHand } from './hand.ts';
 import { provenOf } from './holding-cap.ts';
+import { EVERY_HOLE_PROVES_IT, ifSolid } from './if-solid.ts';
 import { GAUGES, nominalOf } from './screw-sizes.ts';
 import { walkedOf } from './walk-candidates.ts';
 import { wrongWith } from './wrong-in-hand.ts';
@@ -18,7 +20,10 @@ export type HandVerdict = { holds: boolean; utilisation: number | null; text: st
  */
 export function holds(job: Job, setOut: SetOut, inHand: InHand): HandVerdict {
   const load = loadOf(job, setOut);
-  const walked = walkedOf(job, setOut, load, provenOf(job).cap);
+  const proven = provenOf(job).cap;
+  const asSaid = walkedOf(job, setOut, load, proven);
+  const onlyIfSolid = asSaid !== null && pick(asSaid.walk).chosen === null;
+  const walked = (onlyIfSolid ? ifSolid(job, setOut, load, proven) : null) ?? asSaid;
   if (walked === null) return unknown('This wall is not worked out yet, so I can’t say that it holds.');
   const { fastener, bit, plug, screw } = inHand;
   if (!fastener && !bit && !plug && !screw) return unknown('You have not said what is in your hand.');
@@ -48,7 +53,7 @@ export function holds(job: Job, setOut: SetOut, inHand: InHand): HandVerdict {
   return {
     holds: true,
     utilisation,
-    text: `The fixing in your hand will do: ${Math.round(utilisation * 100)} % of what it may bear.`,
+    text: `The fixing in your hand will do: ${Math.round(utilisation * 100)} % of what it may bear.${onlyIfSolid && (job.wall.cores ?? 'unknown') === 'unknown' ? ` ${EVERY_HOLE_PROVES_IT.text}` : ''}`,
   };
 }
 
