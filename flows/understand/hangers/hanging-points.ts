@@ -10,7 +10,13 @@ type Point = Points[number];
 /** Points, and whether they were laid out by more than the words; or the reason why not. */
 export type Laid = { points: Points; inferred: boolean } | { ask: string } | null;
 
-export type Circumstance = { single: boolean; middle: boolean; downMm: Millimetres | null };
+export type Circumstance = {
+  single: boolean;
+  middle: boolean;
+  /** "The right is the same": what is said of one side holds for both. */
+  same: boolean;
+  downMm: Millimetres | null;
+};
 
 /** Lays out the points from figures in, from the left or right, and down. */
 export function pointsOf(placed: readonly Placed[], about: Circumstance): Laid {
@@ -33,21 +39,22 @@ export function pointsOf(placed: readonly Placed[], about: Circumstance): Laid {
       return { ask: 'Which figure down is for which hanger?' };
     return { points: listed.map((each, at) => point(each, 'left', down(each.side, at))), inferred: false };
   }
-  return handed(across, downs, down) ?? plain(across, downs, down, about);
+  return handed(across, downs, down, about.same) ?? plain(across, downs, down, about);
 }
 
 type Down = (side: Side, index: number) => Millimetres | undefined;
 
 /** "left …, right …". */
-function handed(across: readonly Placed[], downs: readonly Placed[], down: Down): Laid {
+function handed(across: readonly Placed[], downs: readonly Placed[], down: Down, same: boolean): Laid {
   const hands = [...across, ...downs].filter((each) => each.side !== 'both');
   if (hands.length === 0) return null;
   const points = (['left', 'right'] as const).flatMap((side) => {
-    const said = hands.some((each) => each.side === side);
+    const said = hands.some((each) => each.side === side || (same && across.length === 1));
     const only = across.length === 1 && across[0]?.role === 'in' ? across[0] : undefined;
     const figure =
       across.find((each) => each.side === side) ?? across.find((each) => each.side === 'both') ?? only;
-    return said && figure !== undefined ? [point(figure, side, down(side, 0))] : [];
+    const drop = down(side, 0) ?? (same ? downs[0]?.valueMm : undefined);
+    return said && figure !== undefined ? [point(figure, side, drop)] : [];
   });
   return points.length === 0 ? null : { points, inferred: false };
 }

@@ -1,6 +1,6 @@
 import type { Hanging } from '../../../core/job.ts';
 import type { Found } from '../lengths/length.ts';
-import { subjectBefore } from '../lengths/subject.ts';
+import { isPartedFromNoun, subjectBefore } from '../lengths/subject.ts';
 import { isWord, type Token } from '../words/token.ts';
 import { type Sided, sided } from './hanging-side.ts';
 
@@ -150,7 +150,8 @@ export function isOfHangers(all: readonly Token[], found: Placed, open: boolean)
   return (
     open &&
     (subject !== 'place' || plain) &&
-    subject !== 'wall' &&
+    (subject !== 'wall' ||
+      ((found.role === 'in' || found.role === 'down') && isPartedFromNoun(all, found))) &&
     subject !== 'ceiling' &&
     subject !== 'datum'
   );

@@ -8,6 +8,8 @@ export type HangerWords = {
   /** How many hooks, nails or screws on the wall a cord goes over, when said. */
   hooks: number | null;
   middle: boolean;
+  /** One side is said to be like the other. */
+  same: boolean;
 };
 
 /** The words for each way of hanging, the surest first: a cord runs between rings, so cord comes before rings. */
@@ -62,7 +64,13 @@ export function hangerWords(all: readonly Token[], known: Hanging['by'] | undefi
         'sawtooth',
       ),
     ),
+    same: isSame(all),
   };
+}
+
+/** "same on the right", "the other one likewise". */
+function isSame(all: readonly Token[]): boolean {
+  return all.some((each) => isWord(each, 'same', 'ditto', 'likewise', 'identical', 'mirrored', 'matching'));
 }
 
 function isKeyHole(all: readonly Token[]): boolean {

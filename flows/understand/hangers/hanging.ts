@@ -33,7 +33,10 @@ export function readHanging(said: readonly Token[], listening: Listening): Heard
   const all = corrected(said);
   const known = listening.known.piece?.hanging;
   const words = hangerWords(all, known?.by);
-  const open = listening.awaiting === QUESTION || isAfterwards(listening);
+  const open =
+    listening.awaiting === QUESTION ||
+    isAfterwards(listening) ||
+    (words.by === null && tellsInAndDown(all, listening));
   if (!open && (words.by === null || isAboutTheWall(all, listening))) return null;
   const by = words.by ?? (open ? known?.by : undefined) ?? null;
   const found = figuresOf(all, listening, by, open);
@@ -62,6 +65,13 @@ export function readHanging(said: readonly Token[], listening: Listening): Heard
       ? figures.map((each) => as(each, doubt[0] ?? 'mm'))
       : figures;
   return laidOut(all, scaled, { words, by, listening, rest }, doubt.length === 1);
+}
+
+/** "95 in and 240 down" is about hangers, unless a place along the wall or a fitting is asked for. */
+function tellsInAndDown(all: readonly Token[], listening: Listening): boolean {
+  if (listening.awaiting?.startsWith('place.') || listening.awaiting === 'wall.accessories') return false;
+  const figures = placed(all, lengthsIn(all, { unit: listening.unit, question: QUESTION }), null);
+  return figures.some((each) => each.role === 'in') && figures.some((each) => each.role === 'down');
 }
 
 type About = { words: HangerWords; by: HangerWords['by']; listening: Listening; rest: Token[] };
@@ -123,7 +133,12 @@ function laidOut(all: readonly Token[], figures: readonly Placed[], about: About
       ? { points: pairs.points, inferred: false }
       : by === 'batten'
         ? null
-        : pointsOf(spread, { single, middle, downMm: typeof share === 'number' ? share : null });
+        : pointsOf(spread, {
+            single,
+            middle,
+            same: words.same,
+            downMm: typeof share === 'number' ? share : null,
+          });
   if (laid !== null && 'ask' in laid) return askedBack(QUESTION, laid.ask, [], rest);
   const way = by ?? 'rings';
   const points = laid?.points ?? lowered(known, figures);

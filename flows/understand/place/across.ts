@@ -5,6 +5,7 @@ import { asks, type Found, fact, facts, nothing, refused, settled } from '../wor
 import { lengthOf, type Outline, without } from '../words/outline.ts';
 import { acrossInWords } from './across-words.ts';
 import { heightBeside } from './height-beside.ts';
+import { shareAlong } from './share-along.ts';
 
 const OF = '(?: (?:edge|side|line|of|it|its|the|frame|mirror|picture|painting|piece|canvas|panel|hand|one))*';
 const REF = `(left|right|centre|middle|cl|centreline)${OF}`;
@@ -35,8 +36,18 @@ const EXPECTED = {
 export function readAcross(outline: Outline, listening: Listening): Found {
   const height = heightBeside(outline, listening);
   const left = height?.rest ?? outline;
-  const found = measured(left, listening) ?? acrossInWords(left, listening) ?? nothing(left);
-  return height === null ? found : { ...found, facts: [...height.facts, ...found.facts] };
+  const found =
+    shareAlong(left, listening) ??
+    measured(left, listening) ??
+    acrossInWords(left, listening) ??
+    nothing(left);
+  if (height === null) return found;
+  return {
+    ...found,
+    facts: [...height.facts, ...found.facts],
+    asks: [...height.asks, ...found.asks],
+    refused: [...height.refused, ...found.refused],
+  };
 }
 
 function measured(outline: Outline, listening: Listening): Found | null {

@@ -5,7 +5,8 @@ import type { Found as LengthFound } from '../lengths/length.ts';
 import { asks, type Found, settled } from '../words/found.ts';
 import { lengthOf, type Outline, without } from '../words/outline.ts';
 import { ANY_DATUM, datumOf } from './datum.ts';
-import { lessLoneCentre } from './lone-centre.ts';
+import { loneCentre } from './lone-centre.ts';
+import { shareUp } from './share-up.ts';
 import { shifted } from './up-shift.ts';
 import { byOf, FLOOR_FROM, upValue, whichLine } from './up-value.ts';
 import { upInWords } from './up-words.ts';
@@ -33,7 +34,7 @@ const DATUM_FIRST = new RegExp(
   `\\b(?:above|over|from|off)${THE} ${DATUM}(?: (?:by|at|about|,|its|is))* <(\\d+)>(?! ?x)`,
 );
 const TO_LINE =
-  /<(\d+)> (?:up |high )?(?:to|at|for|is) (?:the |its )?(bottom|centre|middle|cl|centreline|top)\b(?! of (?:the )?(?:mantel|sofa|couch|door|window|wall))/;
+  /<(\d+)> (?:up |high )?(?:to|at|for|is|on) (?:the |its )?(bottom|centre|middle|cl|centreline|top)\b(?! of (?:the )?(?:mantel|sofa|couch|door|window|wall))/;
 const LONE = new RegExp(
   `\\b${REF}${JOIN} <(\\d+)>(?: (?:high|up|from|above|off|the|floor|finished|ffl|mm))*(?! ?(?:from|in|off|x|below|under|beneath|down)\\b)`,
 );
@@ -53,14 +54,22 @@ function narrowed(length: LengthFound, by: Up['by'], floor: boolean): LengthFoun
 }
 
 /** How high it goes: which line of the piece, how far, from what. */
-export function readUp(whole: Outline, listening: Listening): Found {
-  const outline = lessLoneCentre(whole, listening);
+export function readUp(outline: Outline, listening: Listening): Found {
+  const centred = loneCentre(outline, listening);
+  const found = centred === null ? null : heightIn(centred.rest, listening, true);
+  if (centred === null || found === null || found.facts.length + found.asks.length === 0)
+    return heightIn(outline, listening, false);
+  return { ...found, facts: [centred.fact, ...found.facts] };
+}
+
+function heightIn(outline: Outline, listening: Listening, centred: boolean): Found {
   return (
     shifted(outline, listening) ??
+    shareUp(outline, listening) ??
     fromCeiling(outline) ??
     anchored(outline) ??
     aboveThat(outline, listening) ??
-    lone(outline, listening) ??
+    lone(outline, listening, centred) ??
     upInWords(outline, listening)
   );
 }
@@ -137,8 +146,8 @@ function anchored(outline: Outline): Found | null {
 /** More than this above furniture is a width rather than a gap; our choice. */
 const NEAR_FURNITURE = mm(600);
 
-function lone(outline: Outline, listening: Listening): Found | null {
-  const turned = listening.awaiting === 'place.up' ? TO_LINE.exec(outline.text) : null;
+function lone(outline: Outline, listening: Listening, centred: boolean): Found | null {
+  const turned = centred || listening.awaiting === 'place.up' ? TO_LINE.exec(outline.text) : null;
   const match = turned ?? LONE.exec(outline.text);
   const [ref, n] = turned === null ? [match?.[1], match?.[2]] : [turned[2], turned[1]];
   const length = match === null ? null : lengthOf(outline, n, 'place.up');

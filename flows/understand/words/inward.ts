@@ -42,6 +42,9 @@ const MOST_INCHES_IN = 30;
 /** From here a bare figure beside it shows that millimetres are spoken; our choice. */
 const METRIC_FROM = 25;
 
+/** Words between how far in and how far down, at most; our choice. */
+const MOST_BESIDE = 8;
+
 /** True when the "in" after a figure may be the preposition: "110 in from the sides", "90 in and 260 down". */
 export function mayBeInward(
   all: readonly Token[],
@@ -56,8 +59,19 @@ export function mayBeInward(
   if (isWord(next, 'on') && isWord(all[said.to + 1], 'center', 'centre', 'centers', 'centres')) return false;
   if (isWord(next, 'from') && isWord(fromWhat(all, said.to + 1), 'top', 'bottom')) return false;
   if (isWord(next, 'width', 'height', 'length', 'depth', 'diameter')) return true;
-  const sideways = isWord(next, 'from', 'each', 'both') || next?.kind === 'number';
-  return INWARD_QUESTIONS.includes(question) || (question === undefined && sideways);
+  const sideways = isWord(next, 'from', 'each', 'both', 'either') || next?.kind === 'number';
+  if (INWARD_QUESTIONS.includes(question) || (question === undefined && sideways)) return true;
+  const leadsOn = isWord(next, 'and', ',') && all[said.to + 1]?.kind === 'number';
+  return (sideways || leadsOn) && !isWord(all[said.from - 1], 'x', 'by') && tellsDrop(all, said);
+}
+
+/** "95 in and 240 down": a drop beside it makes it a hanger's, whatever was asked. */
+function tellsDrop(all: readonly Token[], said: Measure): boolean {
+  return all.some((each, at) => {
+    if (!isWord(each, 'down') || Math.abs(at - said.to) > MOST_BESIDE) return false;
+    const before = all[at - 1]?.kind === 'unit' ? all[at - 2] : all[at - 1];
+    return before?.kind === 'number' || all[at + 1]?.kind === 'number';
+  });
 }
 
 function fromWhat(all: readonly Token[], at: number): Token | undefined {

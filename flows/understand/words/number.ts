@@ -63,7 +63,10 @@ function wordsAt(raws: readonly Raw[], at: number): NumberSaid | null {
   const text = raws[at]?.text;
   const article = text === 'a' || text === 'an' ? 1 : 0;
   const part = partAt(raws, at + article, new Fraction(1));
-  if (part !== null && (article === 1 || text === 'half')) {
+  // "Quarter of a metre" leaves the article out.
+  const unit = raws[part?.next ?? at]?.text ?? '';
+  const lone = part !== null && unit.length > 2 && unitOfWord(unit, true) !== null;
+  if (part !== null && (article === 1 || text === 'half' || lone)) {
     return { ...part, words: true, fraction: true };
   }
   if (article === 1 && !/^hund|^thous/.test(raws[at + 1]?.text ?? '')) return null;
