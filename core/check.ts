@@ -37,7 +37,7 @@ export function checkOf(job: Job, measured: Measured): Check {
   const layout = setOut(job);
   if (plan.verdict === 'stop' || !layout.ok) return stops(plan);
 
-  const pairs = paired(layout.marks, measured.marks ?? []);
+  const pairs = paired(plan.marks, measured.marks ?? []);
   const marks = pairs.map((pair) => ({ id: pair.planned.id, offByMm: offBy(pair, pairs[0]) }));
   const tiltDeg = tiltBetween(pairs);
   const { fixing } = measured;

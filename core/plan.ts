@@ -11,7 +11,7 @@ import { weightOf } from './quantity.ts';
 import { shoppingOf } from './shopping.ts';
 import { type Basis, uniqueBases } from './sources.ts';
 import { stepsOf, toolsOf } from './steps.ts';
-import { rounded } from './tenth.ts';
+import { fromBothEnds, rounded } from './tenth.ts';
 
 /**
  * A job in, a plan or the reason why not out. Lengths in millimetres to a tenth, forces in newtons.
@@ -42,7 +42,7 @@ function whole(job: Job, layout: Set, held: Held, cautions: Caution[]): Plan {
   const plan: Plan = {
     verdict: 'go',
     frame: layout.frame,
-    marks: layout.marks,
+    marks: layout.marks.map(fromBothEnds),
     ...(layout.batten && { batten: layout.batten }),
     crossChecks: layout.crossChecks,
     actions: held.actions,

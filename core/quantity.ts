@@ -61,6 +61,14 @@ export function toTenth<Q extends Quantity<string>>(value: Q): Q {
   return (Math.round(value * 10) / 10) as Q;
 }
 
+/** Finer than any tape or scale reads, coarser than what a sum of decimals is off by in a computer. */
+const PARTS = 1e6;
+
+/** A figure taken to a millionth of its unit, so that what stands on a line by arithmetic stands on it here. */
+export function settled<Q extends Quantity<string>>(value: Q): Q {
+  return (Math.round(value * PARTS) / PARTS) as Q;
+}
+
 /** Exact by definition (international yard and pound, 1959). */
 export const MM_PER_INCH = 25.4;
 /** Exact by definition (international yard and pound, 1959). */

@@ -1,3 +1,6 @@
+import type { Mark } from './plan-shape.ts';
+import { difference, type Millimetres, settled, sum, toTenth } from './quantity.ts';
+
 /** Ends of a number's name that say it is a length or a force: these leave the program to a tenth. */
 const TO_A_TENTH = /(?:Mm|N)$/;
 /** Ratios leave to a hundredth. */
@@ -10,6 +13,23 @@ const TO_A_HUNDREDTH = /^(?:utilisation|tiltDeg)$/;
  */
 export function rounded<T>(value: T): T {
   return walk(value, '') as T;
+}
+
+/**
+ * A mark's figures to a tenth, so that left and right still make up the wall, and up and down its height: the
+ * second of two is what the rounded first leaves. Rounded each by itself, two halves of a tenth add one to the wall.
+ */
+export function fromBothEnds(mark: Mark): Mark {
+  const [fromLeftMm, fromRightMm] = tenthsOf(mark.fromLeftMm, mark.fromRightMm);
+  if (mark.upMm === undefined || mark.downMm === undefined) return { ...mark, fromLeftMm, fromRightMm };
+  const [upMm, downMm] = tenthsOf(mark.upMm, mark.downMm);
+  return { ...mark, fromLeftMm, fromRightMm, upMm, downMm };
+}
+
+/** Two parts of one length, each to a tenth, that add up to it. */
+function tenthsOf(one: Millimetres, other: Millimetres): [Millimetres, Millimetres] {
+  const whole = settled(sum(one, other));
+  return [toTenth(one), toTenth(settled(difference(whole, toTenth(one))))];
 }
 
 /** Words and citations, and whys, which round what they read out: nothing in them is rounded, and they are most of a plan. */

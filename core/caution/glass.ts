@@ -1,4 +1,4 @@
-import { kg, type Millimetres, mm } from '../quantity.ts';
+import { kg, type Millimetres, mm, settled } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 import { sizeOf } from '../wall/accessory.ts';
 import type { Facts } from './facts.ts';
@@ -29,7 +29,7 @@ function doorEdge({ job, onWall: { leftMm, rightMm } }: Facts): Millimetres | nu
     .filter((each) => each.kind === 'door' && each.face === 'this')
     .map((door) => {
       const half = sizeOf(door).widthMm / 2;
-      return Math.max(0, leftMm - (door.xMm + half), door.xMm - half - rightMm);
+      return settled(mm(Math.max(0, leftMm - (door.xMm + half), door.xMm - half - rightMm)));
     });
   return gaps.length === 0 ? null : mm(Math.min(...gaps));
 }

@@ -1,5 +1,5 @@
 import type { JobSoFar } from '../job.ts';
-import { type Millimetres, mm } from '../quantity.ts';
+import { type Millimetres, mm, settled } from '../quantity.ts';
 
 /**
  * A height from the datum as a height above the finished floor, millimetres; null when the datum's own
@@ -11,8 +11,8 @@ export function aboveFloor(
   datumAboveFloorMm: Millimetres | null,
 ): Millimetres | null {
   if (upMm === undefined) return null;
-  if (job.wall?.datum?.kind === 'ceiling') return job.wall.heightMm === undefined ? null : upMm;
-  return datumAboveFloorMm === null ? null : mm(upMm + datumAboveFloorMm);
+  if (job.wall?.datum?.kind === 'ceiling') return job.wall.heightMm === undefined ? null : settled(upMm);
+  return datumAboveFloorMm === null ? null : settled(mm(upMm + datumAboveFloorMm));
 }
 
 /** Height of the datum above the floor as far as the job tells: a floor is at 0; null when not known. */
@@ -29,11 +29,11 @@ export function bottomFromJob(job: JobSoFar): Millimetres | null {
   if (!up) return null;
   if (up.by === 'below-ceiling') {
     const ceiling = job.wall?.heightMm;
-    return ceiling === undefined || height === undefined ? null : mm(ceiling - up.mm - height);
+    return ceiling === undefined || height === undefined ? null : settled(mm(ceiling - up.mm - height));
   }
   const datum = datumAboveFloor(job);
   if (datum === null || job.wall?.datum?.kind === 'ceiling') return null;
-  if (up.by === 'bottom-above') return mm(datum + up.mm);
+  if (up.by === 'bottom-above') return settled(mm(datum + up.mm));
   if (height === undefined) return null;
-  return mm(datum + up.mm - (up.by === 'centre-at' ? height / 2 : height));
+  return settled(mm(datum + up.mm - (up.by === 'centre-at' ? height / 2 : height)));
 }

@@ -1,5 +1,5 @@
 import type { Fastener } from '../plan-shape.ts';
-import { type Millimetres, mm } from '../quantity.ts';
+import { type Millimetres, mm, settled } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 import type { Hole } from '../wall/clearance.ts';
 import type { Facts } from './facts.ts';
@@ -35,5 +35,5 @@ export function depthOf({ fixing }: Facts): Millimetres | null {
   if (!fixing?.ok) return null;
   const { bit, fastener, pilot, plug, screw } = fixing.fixing;
   const byScrew = plug === undefined && pilot === undefined && IN_TIMBER.includes(fastener);
-  return mm(Math.max(bit.depthMm, pilot?.depthMm ?? 0, byScrew ? (screw?.lengthMm ?? 0) : 0));
+  return settled(mm(Math.max(bit.depthMm, pilot?.depthMm ?? 0, byScrew ? (screw?.lengthMm ?? 0) : 0)));
 }

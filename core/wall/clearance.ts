@@ -1,4 +1,4 @@
-import { type Millimetres, mm } from '../quantity.ts';
+import { type Millimetres, mm, settled } from '../quantity.ts';
 import type { Zone } from './zone.ts';
 
 /** A hole in the wall's own frame. What is not known of its height is null. */
@@ -19,7 +19,7 @@ export type Clearance = { readonly zone: Zone; readonly distanceMm: Millimetres 
  */
 export function distanceTo(hole: Hole, zone: Zone): Millimetres | null {
   const at = zone.runs === 'across' ? hole.xMm : zone.runs === 'up' ? hole.upMm : hole.downMm;
-  return at === null ? null : mm(Math.max(zone.fromMm - at, at - zone.toMm));
+  return at === null ? null : settled(mm(Math.max(zone.fromMm - at, at - zone.toMm)));
 }
 
 /** Distance to every zone that can be checked, nearest first; zones of one distance keep their order. */

@@ -92,6 +92,18 @@ describe('keep-clear zones', () => {
     },
   );
 
+  // Figures to a tenth whose sums a computer gets wrong by 1e-13: 1726.7 + 146.2 / 2 = 1799.8, 1657.3 + 73 = 1730.3.
+  it.each([
+    [1726.7, 146.2, 1799.8],
+    [1657.3, 146, 1730.3],
+    [1726.9, 146, 1799.9],
+    [1234.6, 86.6, 1277.9],
+  ])('a hole on the very edge of the strip of a plate at %d, %d wide, is inside at %d', (cx, width, x) => {
+    const on = (at: number) =>
+      nearest(brick([{ ...socket, xMm: mm(cx), widthMm: mm(width) }]), 'UK', at, 1500).severity;
+    expect([on(x), on(x + 0.1)]).toEqual(['stop', 'warn']);
+  });
+
   it('a bit of 8 mm makes a hole tight 4 mm further out', () => {
     const [found] = clearancesOf(hole(1323 + 53, 1500, 2400), zonesOf(brick([socket]), 'UK'));
     expect(found && [reachOf(found, mm(2)), reachOf(found, mm(4))]).toEqual(['clear', 'tight']);
