@@ -29,6 +29,7 @@ export function drawing(plan, unit) {
     'figure',
     {},
     svgElement('svg', { viewBox: box, role: 'img', 'aria-label': label }, ...shapes),
+    drawn.isCut && element('figcaption', {}, 'The wall goes on past a dashed edge.'),
   );
 }
 

@@ -1,48 +1,6 @@
 import { expect, test } from 'vitest';
-import type { Frame, Mark } from '../../../core/plan-shape.ts';
-import { mm, newtons } from '../../../core/quantity.ts';
-import { drawingOf } from '../../../src/chat/browser/drawing.js';
-import { fixingLines } from '../../../src/chat/browser/figures.js';
-import { tapeIn } from '../../../src/chat/browser/tape.js';
-import type { PlanJson } from '../../../src/schema/plan-json.ts';
-
-type Wall = NonNullable<Parameters<typeof drawingOf>[0]['job']['wall']>;
-
-const mark = (
-  id: string,
-  left: number,
-  right: number,
-  heights: Partial<Record<'upMm' | 'downMm', number>>,
-): Mark => ({
-  id,
-  fromLeftMm: mm(left),
-  fromRightMm: mm(right),
-  ...Object.fromEntries(Object.entries(heights).map(([name, value]) => [name, mm(value)])),
-});
-const frame = (leftMm: number, rightMm: number, bottomMm: number, topMm: number): Frame => ({
-  leftMm: mm(leftMm),
-  rightMm: mm(rightMm),
-  bottomMm: mm(bottomMm),
-  topMm: mm(topMm),
-});
-
-function drawn(marks: Mark[], of: Frame | null, wall: Partial<Wall> = {}) {
-  const plan = { marks, frame: of, job: { wall } };
-  return drawingOf(plan as Parameters<typeof drawingOf>[0], tapeIn('mm'));
-}
-
-/** The contract's own example: a 2700 wall, a mirror of 840 x 1120, 140 above the mantel. */
-const MARKS = [mark('A', 1025, 1675, { upMm: 1020 }), mark('B', 1675, 1025, { upMm: 1020 })];
-const FRAME = frame(930, 1770, 140, 1260);
-
-const said = (drawing: ReturnType<typeof drawn>, name: string) =>
-  drawing?.shapes
-    .filter((shape) => shape.class.split(' ')[0] === name && shape.text !== undefined)
-    .map(({ text }) => text);
-const boxOf = (drawing: ReturnType<typeof drawn>, name: string) =>
-  drawing?.shapes.find((shape) => shape.class === name)?.at;
-const rings = (drawing: ReturnType<typeof drawn>) =>
-  drawing?.shapes.filter(({ tag }) => tag === 'circle').map(({ at }) => [at.cx ?? 0, at.cy ?? 0]) ?? [];
+import { mm } from '../../../core/quantity.ts';
+import { boxOf, drawn, FRAME, frame, MARKS, mark, rings, said, type Wall } from './drawn.ts';
 
 test('the wall, the frame and the marks are drawn to one scale', () => {
   const drawing = drawn(MARKS, FRAME, {
@@ -119,28 +77,25 @@ test.each([400, 1200, 2700, 9000])('a wall of %i mm stays within the drawing', (
   );
   for (const { at, text } of drawing?.shapes ?? []) {
     if (text !== undefined) continue;
-    for (const x of [at.x, at.x1, at.x2, at.cx]) if (x !== undefined) expect(x >= 0 && x <= 360).toBe(true);
+    for (const x of [at.x, at.x1, at.x2, at.cx])
+      if (x !== undefined) expect(x >= 0 && x <= (drawing?.width ?? 0)).toBe(true);
     for (const y of [at.y, at.y1, at.y2, at.cy])
       if (y !== undefined) expect(y >= 0 && y <= (drawing?.height ?? 0)).toBe(true);
   }
 });
 
-test('what goes in is told as one would ask for it over a counter', () => {
-  const fixing: NonNullable<PlanJson['fixing']> = {
-    fastener: 'plug-and-screw',
-    count: 2,
-    bit: { kind: 'masonry', action: 'rotary-until-known', diameterMm: mm(8), depthMm: mm(72) },
-    plug: { diameterMm: mm(8), lengthMm: mm(50) },
-    screw: { gauge: 14, diameterMm: mm(6.1), lengthMm: mm(75), head: 'pan' },
-    governing: { mode: 'screw-bending', resistanceN: newtons(127), basis: [] },
-    utilisation: 0.93,
-  };
-  expect(Object.fromEntries(fixingLines(fixing))).toEqual({
-    Fixing: '2 × plug and screw',
-    Bit: '8 mm masonry',
-    Hole: '72 mm deep, rotary until you know it is solid',
-    Plug: '8 × 50 mm',
-    Screw: '14 gauge, 6.1 × 75 mm, pan head',
-    Load: '93 % of what screw bending allows',
-  });
+test('clips one above the other are one stop of the chain, and each height is measured up', () => {
+  const clips = [
+    mark('A', 1025, 1675, { upMm: 1920 }),
+    mark('B', 1025, 1675, { upMm: 800 }),
+    mark('C', 1675, 1025, { upMm: 1920 }),
+    mark('D', 1675, 1025, { upMm: 800 }),
+  ];
+  expect(said(drawn(clips, frame(930, 1770, 800, 1920)), 'figure')).toEqual([
+    '1025',
+    '650',
+    '1025',
+    '1920',
+    '800',
+  ]);
 });
