@@ -1,9 +1,10 @@
-import { initialTransition, type SnapshotFrom, transition } from 'xstate';
+import type { SnapshotFrom } from 'xstate';
 import type { Plan } from '../core/plan-shape.ts';
 import { questionThatClears } from './clearing.ts';
 import type { Entry } from './entry.ts';
 import { type Folded, fold, NOTHING_SAID } from './fold.ts';
-import { conversation } from './machine.ts';
+import type { conversation } from './machine.ts';
+import { beginning, moved } from './moved.ts';
 import type { Parts } from './parts.ts';
 import type { QuestionName } from './question.ts';
 import { isQuestionName } from './questions/all.ts';
@@ -38,9 +39,9 @@ export function openFrom(
   parts: Parts,
 ): Open {
   const folded = fold(entries);
-  const [first] = initialTransition(conversation, situationOf(NOTHING_SAID, parts));
+  const first = beginning(situationOf(NOTHING_SAID, parts));
   const situation = situationOf(folded, parts);
-  const [snapshot] = transition(conversation, first, { type: 'RESUME', situation });
+  const snapshot = moved(first, { type: 'RESUME', situation });
   const open: Open = { folded, snapshot, standing: null, offered: null, defaults };
   const plan = planThatStands(open);
   return planId === null || plan === null
@@ -53,12 +54,12 @@ export function heard(open: Open, added: readonly Entry[], parts: Parts): Open {
   if (added.length === 0 && stateOf(open) !== 'paused') return open;
   const folded = fold(added, open.folded);
   const situation = situationOf(folded, parts, situationIn(open));
-  const [snapshot] = transition(conversation, open.snapshot, { type: 'HEARD', situation });
+  const snapshot = moved(open.snapshot, { type: 'HEARD', situation });
   return { ...open, folded, snapshot };
 }
 
 export function paused(open: Open): Open {
-  const [snapshot] = transition(conversation, open.snapshot, { type: 'PAUSE' });
+  const snapshot = moved(open.snapshot, { type: 'PAUSE' });
   return { ...open, snapshot };
 }
 
