@@ -15,21 +15,19 @@ export function questionReply(open: Open, otherWords?: string): Reply[] {
     const choices = readings.map(({ label }, index) => ({ value: readingValue(index), label }));
     return [{ kind: 'question', question, text, expects: 'choice', choices }];
   }
-  const { asks, expects, choices } = QUESTIONS[question];
+  const { asks, expects } = QUESTIONS[question];
   const text = inTheirUnit(
     otherWords ?? (typeof asks === 'string' ? asks : asks(open.folded.job)),
     open.folded.unit,
   );
   const whole = question === 'confirm' && otherWords === undefined ? `${summaryOf(open)}\n${text}` : text;
-  return [
-    { kind: 'question', question, text: whole, expects, choices: [...choicesNow(question, choices, open)] },
-  ];
+  return [{ kind: 'question', question, text: whole, expects, choices: [...choicesNow(question, open)] }];
 }
 
-/** "Nothing on either face" is no answer to where a fitting is. */
-function choicesNow(question: QuestionName, choices: readonly Choice[], { folded }: Open): readonly Choice[] {
-  const seeks = question === 'wall.accessories' && (folded.job.wall?.unplaced ?? []).length > 0;
-  return seeks ? choices.filter(({ value }) => value !== 'none') : choices;
+/** The buttons of a question as it is asked now. */
+export function choicesNow(question: QuestionName, { folded }: Open): readonly Choice[] {
+  const { choices, choicesFor } = QUESTIONS[question];
+  return choicesFor?.(folded.job, folded.unit) ?? choices;
 }
 
 const UNIT: Readonly<Record<DisplayUnit, string>> = { mm: 'mm', cm: 'cm', m: 'metres', in: 'inches' };

@@ -35,6 +35,7 @@ export const guards = {
   massIsWanted: wanted('piece.massKg'),
   belowIsWanted: wanted('place.below'),
   accessoriesAreWanted: wanted('wall.accessories'),
+  thicknessIsWanted: wanted('wall.thicknessMm'),
   sizeIsWanted: wanted('piece.size'),
   hangingIsWanted: wanted('piece.hanging'),
   finishIsWanted: wanted('wall.finish'),

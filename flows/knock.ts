@@ -1,32 +1,6 @@
-import type { BaseMaterial } from '../core/job.ts';
 import type { AskBack, Reading, Understand } from './reading.ts';
+import { SOUNDS } from './sounds.ts';
 import { MATERIAL } from './wording/words.ts';
-
-/** How a wall sounds and what may sound so: common practice; it names candidates, it decides none. */
-const SOUNDS: readonly { heard: RegExp; may: readonly BaseMaterial[]; so: string }[] = [
-  {
-    heard:
-      /\bdrum\w*\b.*\b(?:random|patch\w*|no pattern|blob\w*|dab\w*|spots?)\b|\b(?:random|patchy)\b.*\b(?:firm|solid|hard)\b/,
-    may: ['plasterboard-on-dabs', 'plasterboard-on-timber-studs'],
-    so: 'A drum with firm patches and no pattern is most often board stuck to masonry.',
-  },
-  {
-    heard:
-      /\bdrum\w*\b|\bhollow\b.*\b(?:lines?|every|studs?|steady)\b|\b(?:lines?|stripes?) of (?:dots|screws|magnet)/,
-    may: ['plasterboard-on-timber-studs', 'plasterboard-on-steel-studs', 'lath-and-plaster'],
-    so: 'A drum with firm upright lines is a sheet on studs. A magnet that catches on dots up a line says timber, an unbroken pull says steel, small nails close together say lath.',
-  },
-  {
-    heard: /\b(?:rattl\w*|crumbl\w*)\b.*\b(?:behind|inside)\b/,
-    may: ['lath-and-plaster', 'plasterboard-on-timber-studs'],
-    so: 'Dull and hollow with a rattle behind is most often lath and plaster.',
-  },
-  {
-    heard: /\b(?:dull|dead|thud|solid|hard|rock|stone)\b/,
-    may: ['clay-brick', 'concrete-block', 'concrete'],
-    so: 'Dull and hard everywhere is masonry; which, the knock does not tell. Look where a box was cut in, in the roof space or outside.',
-  },
-];
 
 /** At the question what the wall is, how it sounds names what it may be, to be picked; nothing is taken from a sound alone. */
 export const withKnock =

@@ -46,6 +46,7 @@ export const conversation = setup({
         { guard: 'massIsWanted', target: 'piece.massKg' },
         { guard: 'belowIsWanted', target: 'place.below' },
         { guard: 'accessoriesAreWanted', target: 'wall.accessories' },
+        { guard: 'thicknessIsWanted', target: 'wall.thicknessMm' },
 
         { guard: 'sizeIsWanted', target: 'piece.size' },
         { guard: 'hangingIsWanted', target: 'piece.hanging' },
@@ -86,6 +87,7 @@ export const conversation = setup({
         heightMm: {},
         datum: {},
         accessories: {},
+        thicknessMm: {},
         tensioned: {},
       },
     },

@@ -1,8 +1,11 @@
+import type { JobSoFar } from '../core/job.ts';
+import { type Millimetres, mm } from '../core/quantity.ts';
+
 type Range = readonly [light: number, heavy: number];
 
 /**
  * Usual mass by outside size: worked out from densities (light: slim softwood frame, 3 mm back; heavy: wide
- * hardwood frame, 5 to 6 mm back). Derived, for advice to who can't weigh; never taken for an answer. The mirror's
+ * hardwood frame, 5 to 6 mm back). Derived, for advice to who can't weigh; taken for an answer only by who picks it. The mirror's
  * heavy end is that of 6 mm glass, its light end of 4 mm.
  */
 export const MASS_BY_SIZE: readonly {
@@ -46,3 +49,17 @@ export const MASS_BY_SIZE: readonly {
     kg: { mirror: [27, 56], picture: [19, 34], acrylic: [10, 29], canvas: [3.5, 9] },
   },
 ];
+
+type Usual = { light: number; heavy: number; upTo: { widthMm: Millimetres; heightMm: Millimetres } };
+
+/** What a piece of this kind and size usually weighs, kg; null where size or kind is not known or off the table. */
+export function usualMass({ piece }: JobSoFar): Usual | null {
+  const { kind, widthMm, heightMm, glass } = piece ?? {};
+  if (kind === undefined || kind === 'panel' || widthMm === undefined || heightMm === undefined) return null;
+  const row = MASS_BY_SIZE.find((each) => widthMm * heightMm <= each.upTo.widthMm * each.upTo.heightMm);
+  if (row === undefined) return null;
+  const column =
+    kind === 'picture' ? (glass === 'acrylic' || glass === 'none' ? 'acrylic' : 'picture') : kind;
+  const [light, heavy] = row.kg[column];
+  return { light, heavy, upTo: { widthMm: mm(row.upTo.widthMm), heightMm: mm(row.upTo.heightMm) } };
+}

@@ -1,5 +1,6 @@
 import type { Job, JobSoFar } from '../core/job.ts';
 import type { Caution, Plan } from '../core/plan-shape.ts';
+import { THIN_WALL } from '../core/wall/zones.ts';
 import type { Folded } from './fold.ts';
 import type { Parts } from './parts.ts';
 import type { QuestionName } from './question.ts';
@@ -52,10 +53,16 @@ export function situationOf(folded: Folded, parts: Parts, before?: Situation): S
 type WorkedOut = Pick<Situation, 'stops' | 'deciding' | 'plan' | 'whole'>;
 
 function workedOut(heard: Heard, { stopsSoFar, planOf }: Parts): WorkedOut {
-  const stops = stopsSoFar(heard.job);
+  const stops = stopsSoFar(thinIfNotKnown(heard));
   const whole = stops.length === 0 && !NAMES.some((name) => isOpen(name, heard)) ? wholeJob(heard.job) : null;
   const deciding = whole === null ? null : decidingOf(whole, heard, planOf);
   return { stops, whole, deciding, plan: whole === null || deciding !== null ? null : planOf(whole) };
+}
+
+/** A wall whose thickness was asked and is not known counts as thin (contract, section 4), and stops as one. */
+function thinIfNotKnown({ job, unknown }: Heard): JobSoFar {
+  if (!unknown.has('wall.thicknessMm') || job.wall?.thicknessMm !== undefined) return job;
+  return { ...job, wall: { ...job.wall, thicknessMm: THIN_WALL.value } };
 }
 
 /** The fold keeps the very job when an entry sets nothing of it: a yes, an acknowledgement. */

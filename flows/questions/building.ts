@@ -1,10 +1,13 @@
 import { choice, isAbsent, NOT_SURE, type Question } from './shape.ts';
 
 export const country: Question = {
-  asks: ({ building }) =>
-    isAbsent(building?.yearBuilt)
-      ? 'Which country is the wall in? Add the year it was built, if you know it.'
-      : 'Which country is the wall in?',
+  asks: ({ building }) => {
+    const also = [
+      ...(isAbsent(building?.yearBuilt) ? ['the year it was built'] : []),
+      ...(isAbsent(building?.tenure) ? ['whether it is yours, rented or a client’s'] : []),
+    ];
+    return `Which country is the wall in?${also.length === 0 ? '' : ` Add ${also.join(' and ')}, if you know.`}`;
+  },
   expects: 'choice',
   choices: [
     choice('AU', 'Australia'),
@@ -27,7 +30,8 @@ export const country: Question = {
 };
 
 export const yearBuilt: Question = {
-  asks: 'What year was it built, roughly?',
+  asks: ({ building }) =>
+    `What year was it built, roughly?${isAbsent(building?.tenure) ? ' Add whether it is yours, rented or a client’s.' : ''}`,
   expects: 'year',
   choices: [NOT_SURE],
   why: 'Age tells whether a sheet or coating can hold asbestos, the paint lead, and how far to trust the wiring.',

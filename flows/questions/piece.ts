@@ -1,9 +1,11 @@
 import type { JobSoFar } from '../../core/job.ts';
+import { usualMass } from '../mass-by-size.ts';
+import type { Choice } from '../reply.ts';
 import { hangingIsWhole } from '../whole-job.ts';
 import { choice, isAbsent, NOT_SURE, type Question } from './shape.ts';
 
 export const kind: Question = {
-  asks: 'What are you hanging?',
+  asks: 'What are you hanging? Add its weight and size, if you know them.',
   expects: 'choice',
   choices: [
     choice('mirror', 'Mirror'),
@@ -23,6 +25,12 @@ export const massKg: Question = {
   asks: 'How heavy is it, in kg? Weigh yourself with it and without it, or one end at a time on a hard floor and add.',
   expects: 'mass',
   choices: [],
+  choicesFor: (job) => {
+    const usual = usualMass(job);
+    return usual === null
+      ? []
+      : [choice(`${usual.heavy} kg`, `Take ${usual.heavy} kg, the heavy end for its size`), NOT_SURE];
+  },
   why: 'Every fixing is chosen for its share of the weight, and over 50 kg someone has to design and sign for it.',
   example: '24 kg',
   isMissing: ({ job }) => isAbsent(job.piece?.massKg) && isAbsent(job.piece?.build),
@@ -65,6 +73,7 @@ export const hanging: Question = {
   asks: hangingAsks,
   expects: 'points',
   choices: [],
+  choicesFor: hangingChoices,
   why: 'The screw goes where the hanger bears, so its place on the back decides each mark.',
   example: 'two rings, 95 in from each side and 240 down',
   isMissing: ({ job, unknown }) =>
@@ -77,6 +86,21 @@ export const hanging: Question = {
 /** One hook or two puts the marks elsewhere; not known is reckoned as one. */
 const hooksAreOpen = ({ piece }: JobSoFar): boolean =>
   piece?.hanging?.by === 'cord' && isAbsent(piece.hanging.hooksApartMm);
+
+/** What is on the back first; then, of a whole cord, one hook. */
+function hangingChoices(job: JobSoFar): readonly Choice[] {
+  const known = job.piece?.hanging;
+  if (known?.by === undefined && (known?.points ?? []).length === 0)
+    return [
+      choice('rings', 'Rings'),
+      choice('keyholes', 'Keyholes'),
+      choice('cord', 'A cord or wire'),
+      choice('split batten', 'A split batten'),
+      choice('clips', 'Clips'),
+      NOT_SURE,
+    ];
+  return hangingIsWhole(known) && hooksAreOpen(job) ? [choice('one hook', 'One hook'), NOT_SURE] : [];
+}
 
 function hangingAsks({ piece }: JobSoFar): string {
   const known = piece?.hanging;

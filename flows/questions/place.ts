@@ -1,4 +1,5 @@
 import type { JobSoFar } from '../../core/job.ts';
+import { usualHeight } from '../usual-height.ts';
 import { choice, isAbsent, NOT_SURE, type Question } from './shape.ts';
 
 export const across: Question = {
@@ -9,6 +10,10 @@ export const across: Question = {
   example: 'centre',
   isMissing: ({ job }) => isAbsent(job.place?.across),
   ifUnknown: null,
+  usual: () => ({
+    value: { place: { across: { by: 'centre' } } },
+    says: 'Then I take it centred on the wall; say so if it goes elsewhere.',
+  }),
   howTo:
     'Hold up a sheet of paper or a helper’s arms where it should go, then measure from the left end to its left edge.',
 };
@@ -18,9 +23,22 @@ export const up: Question = {
   expects: 'place',
   choices: [],
   why: 'The height of each screw is worked out from it, the hanger’s drop taken off.',
+  choicesFor: (job, unit) => {
+    const usual = usualHeight(job, unit);
+    return usual === null ? [] : [choice(usual.words, `${usual.label}, as is usual`), NOT_SURE];
+  },
   example: 'centre at 1500 above the floor',
   isMissing: ({ job }) => isAbsent(job.place?.up?.by) || isAbsent(job.place?.up?.mm),
   ifUnknown: null,
+  usual: (job, unit) => {
+    const usual = usualHeight(job, unit);
+    return (
+      usual && {
+        value: usual.value,
+        says: `Then I take ${usual.words}, as is usual; say so if it goes elsewhere.`,
+      }
+    );
+  },
   howTo:
     'The middle of a picture commonly goes at 1450 to 1550 mm, a convention. Above furniture, 150 to 250 mm of gap; above a mantel 100 mm or more.',
 };

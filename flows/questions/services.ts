@@ -10,6 +10,9 @@ export const accessories: Question = {
   asks: ({ wall }) => whereIs(wall?.unplaced ?? []) ?? WHAT_IS_THERE,
   expects: 'accessories',
   choices: [choice('none', 'Nothing on either face'), NOT_SURE],
+  // "Nothing on either face" is no answer to where a fitting is.
+  choicesFor: ({ wall }) =>
+    accessories.choices.filter(({ value }) => value !== 'none' || (wall?.unplaced ?? []).length === 0),
   why: 'Cables and pipes run straight up, down and sideways from them, so no hole goes in line with one.',
   example: 'one socket on this side, 600 from the left and 300 up',
   isMissing: ({ job }) => isAbsent(job.wall?.accessories) || (job.wall?.unplaced ?? []).length > 0,

@@ -1,5 +1,6 @@
 import type { JobSoFar } from '../../core/job.ts';
 import type { QuestionName } from '../question.ts';
+import type { DisplayUnit } from '../reading.ts';
 import type { Choice, Expects } from '../reply.ts';
 
 /** What a question may look at to know whether it is still to be asked. */
@@ -17,12 +18,16 @@ export type Question = {
   asks: string | ((job: JobSoFar) => string);
   expects: Expects;
   choices: readonly Choice[];
+  /** Other buttons where part is known already. A value that is no fact of the question is read as its words. */
+  choicesFor?: (job: JobSoFar, unit: DisplayUnit) => readonly Choice[];
   why: string;
   example: string;
   /** True while the answer is needed and not there. */
   isMissing: (heard: Heard) => boolean;
   /** What "don't know" records; null where nothing goes on without it, so it is put off and asked again. */
   ifUnknown: { value: JobSoFar; says: string } | null;
+  /** What "don't know" takes instead of putting it off: the usual, said at once and confirmed before the plan. */
+  usual?: (job: JobSoFar, unit: DisplayUnit) => { value: JobSoFar; says: string } | null;
   /** How to find out, for who doesn't know. */
   howTo: string;
 };

@@ -1,4 +1,6 @@
 import type { BaseMaterial, JobSoFar } from '../../core/job.ts';
+import { THIN_WALL } from '../../core/wall/zones.ts';
+import { SOUNDS } from '../sounds.ts';
 import { choice, isAbsent, NOT_SURE, type Question } from './shape.ts';
 
 const MASONRY: readonly (BaseMaterial | undefined)[] = [
@@ -16,7 +18,10 @@ const ON_STUDS: readonly (BaseMaterial | undefined)[] = [
 ];
 
 export const baseMaterial: Question = {
-  asks: 'What is the wall itself made of, behind the paint or plaster?',
+  asks: ({ wall }) =>
+    wall?.baseMaterial === 'unknown'
+      ? 'Knock along it with a knuckle, in a dozen places at chest height. How does it sound?'
+      : 'What is the wall itself made of, behind the paint or plaster? Add what is over it, if you know: plaster, render, tiles or nothing.',
   expects: 'choice',
   choices: [
     choice('clay-brick', 'Clay brick'),
@@ -32,6 +37,10 @@ export const baseMaterial: Question = {
     choice('timber', 'Solid timber'),
     NOT_SURE,
   ],
+  choicesFor: ({ wall }) =>
+    wall?.baseMaterial === 'unknown'
+      ? [...SOUNDS.map(({ label }) => choice(label, label)), NOT_SURE]
+      : baseMaterial.choices,
   why: 'The base material decides the bit, the plug and whether anything holds at all; an old sheet may not be drilled.',
   example: 'brick',
   isMissing: ({ job }) => isAbsent(job.wall?.baseMaterial),
@@ -126,12 +135,13 @@ export const heightMm: Question = {
 };
 
 export const thicknessMm: Question = {
-  asks: 'How thick is the wall, in mm? Measure in a doorway.',
+  asks: `How thick is the wall, in mm? Measure in a doorway. Or look at the other side and tell me what is there: in a wall over ${THIN_WALL.value} mm it matters less.`,
   expects: 'length',
-  choices: [],
+  choices: [NOT_SURE],
   why: 'In a thin wall a socket on the far side counts as if it were on this one.',
   example: '110',
-  isMissing: () => false,
+  isMissing: ({ job: { wall } }) =>
+    Array.isArray(wall?.accessories) && wall.farSide === 'unknown' && isAbsent(wall.thicknessMm),
   ifUnknown: { value: {}, says: 'Thickness not known: I count it as thin.' },
   howTo: 'Measure across the wall in a doorway or window opening.',
 };

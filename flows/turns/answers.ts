@@ -1,4 +1,4 @@
-import { accept, entryWithout, type Speaker } from '../accept.ts';
+import { accept, entryOf, entryWithout, type Speaker } from '../accept.ts';
 import type { Entry } from '../entry.ts';
 import { awaitingIn, type Offered, type Open, situationIn } from '../open.ts';
 import type { Parts } from '../parts.ts';
@@ -58,7 +58,7 @@ export function buttonPressed(
 export function notKnown(open: Open, question: QuestionName | null, speaker: Speaker): Turn {
   if (question === null) return says('Nothing is being asked just now.');
   if (open.offered !== null) return notSureWhich(open.offered, speaker);
-  const { ifUnknown, howTo } = QUESTIONS[question];
+  const { ifUnknown, howTo, usual } = QUESTIONS[question];
   if (question === 'confirm' || question === 'acknowledge') return says(howTo);
   const entry = entryWithout('unknown', question, speaker);
   const unplaced = question === 'wall.accessories' ? (open.folded.said.wall?.unplaced ?? []) : [];
@@ -69,7 +69,13 @@ export function notKnown(open: Open, question: QuestionName | null, speaker: Spe
       say: ['Where it is not known, then.'],
     };
   }
+  const taken = usual?.(open.folded.job, open.folded.unit) ?? null;
+  if (taken !== null) {
+    const fact = { question, value: taken.value, said: speaker.said, inferred: true };
+    return { added: [entryOf(fact, speaker)], say: [taken.says] };
+  }
   if (ifUnknown !== null) {
+    if (situationIn(open).unknown.has(question)) return says(howTo);
     return {
       added: [{ ...entry, value: isEmpty(ifUnknown.value) ? null : ifUnknown.value }],
       say: [sentence(ifUnknown.says)],

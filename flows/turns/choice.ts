@@ -1,11 +1,14 @@
 import type { Speaker } from '../accept.ts';
+import { choicesNow } from '../ask.ts';
 import { awaitingIn, type Open } from '../open.ts';
 import type { Parts } from '../parts.ts';
+import type { QuestionName } from '../question.ts';
 import { todaysName } from '../renamed.ts';
 import { notUnderstood } from '../wording/talk.ts';
 import { buttonPressed, notKnown, shortAnswer } from './answers.ts';
 import { tookReading } from './offered.ts';
 import { readingChosen } from './picked.ts';
+import { textHeard } from './text.ts';
 import { says, type Turn } from './turn.ts';
 
 /** Values that every platform may send for "don't know". */
@@ -34,8 +37,24 @@ export function choiceHeard(
   }
   return (
     buttonPressed(open, question, value, speaker, parts) ??
-    (NOT_SURE.has(value) ? notKnown(open, question, speaker) : says(notUnderstood(open)))
+    (NOT_SURE.has(value) ? notKnown(open, question, speaker) : null) ??
+    wordsOfAButton(open, question, value, speaker, parts) ??
+    says(notUnderstood(open))
   );
+}
+
+/** A button that stands for words ("30 kg", "dull and hard everywhere") is heard as if they were typed. */
+function wordsOfAButton(
+  open: Open,
+  question: QuestionName,
+  value: string,
+  speaker: Speaker,
+  parts: Parts,
+): Turn | null {
+  const isOffered = choicesNow(question, open).some((each) => each.value === value);
+  if (!isOffered) return null;
+  if (question !== awaitingIn(open)) return says('That button is from before; nothing is changed by it.');
+  return textHeard(open, value, speaker, parts);
 }
 
 function readingButton(open: Open, index: number, question: string, speaker: Speaker, parts: Parts): Turn {

@@ -38,7 +38,10 @@ describe('a conversation', () => {
     const { replies } = held.say('24 kg');
     expect(replies.map(({ kind, text }) => [kind, text])).toEqual([
       ['text', '24 kg.'],
-      ['question', 'Which country is the wall in? Add the year it was built, if you know it.'],
+      [
+        'question',
+        'Which country is the wall in? Add the year it was built and whether it is yours, rented or a client’s, if you know.',
+      ],
     ]);
   });
 

@@ -64,6 +64,7 @@ export const MORE_ANSWERS: readonly (readonly [string, Fact])[] = [
   ['concrete', said('wall.baseMaterial', { wall: { baseMaterial: 'concrete' } })],
   ['i rent', said('building.tenure', { building: { tenure: 'tenant' } })],
   ['plasterboard', said('wall.baseMaterial', { wall: { baseMaterial: 'plasterboard-on-timber-studs' } })],
+  ['none on this side', said('wall.accessories', { wall: { accessories: [], farSide: 'unknown' } })],
   ['a flat', said('building.kind', { building: { kind: 'flat' } })],
   [
     '100 above the mantel',
