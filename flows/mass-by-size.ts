@@ -8,7 +8,7 @@ type Range = readonly [light: number, heavy: number];
  * hardwood frame, 5 to 6 mm back). Derived, for advice to who can't weigh; taken for an answer only by who picks it. The mirror's
  * heavy end is that of 6 mm glass, its light end of 4 mm.
  */
-export const MASS_BY_SIZE: readonly {
+const MASS_BY_SIZE: readonly {
   upTo: { widthMm: number; heightMm: number };
   kg: Readonly<Record<'mirror' | 'picture' | 'acrylic' | 'canvas', Range>>;
 }[] = [
