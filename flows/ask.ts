@@ -1,8 +1,8 @@
+import { choicesNow } from './choices-now.ts';
 import { awaitingIn, type Open, stateOf } from './open.ts';
-import type { QuestionName } from './question.ts';
 import { QUESTIONS } from './questions/all.ts';
 import type { DisplayUnit } from './reading.ts';
-import type { Choice, Reply } from './reply.ts';
+import type { Reply } from './reply.ts';
 import { readingValue } from './turns/picked.ts';
 import { summaryOf } from './wording/summary.ts';
 
@@ -17,17 +17,11 @@ export function questionReply(open: Open, otherWords?: string): Reply[] {
   }
   const { asks, expects } = QUESTIONS[question];
   const text = inTheirUnit(
-    otherWords ?? (typeof asks === 'string' ? asks : asks(open.folded.job)),
+    otherWords ?? (typeof asks === 'string' ? asks : asks(open.folded.job, open.folded.unit)),
     open.folded.unit,
   );
   const whole = question === 'confirm' && otherWords === undefined ? `${summaryOf(open)}\n${text}` : text;
   return [{ kind: 'question', question, text: whole, expects, choices: [...choicesNow(question, open)] }];
-}
-
-/** The buttons of a question as it is asked now. */
-export function choicesNow(question: QuestionName, { folded }: Open): readonly Choice[] {
-  const { choices, choicesFor } = QUESTIONS[question];
-  return choicesFor?.(folded.job, folded.unit) ?? choices;
 }
 
 const UNIT: Readonly<Record<DisplayUnit, string>> = { mm: 'mm', cm: 'cm', m: 'metres', in: 'inches' };

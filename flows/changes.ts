@@ -1,6 +1,7 @@
 import type { Mark, Plan } from '../core/plan-shape.ts';
 import { mm } from '../core/quantity.ts';
 import type { DisplayUnit } from './reading.ts';
+import { FASTENER } from './wording/fastener.ts';
 import { screwText } from './wording/fixing.ts';
 import { length, tidy } from './wording/length.ts';
 
@@ -47,14 +48,12 @@ function fixingChanges({ fixing: was }: Plan, { fixing: now }: Plan): string[] {
   if (!now || !was) return [];
   const lines: string[] = [];
   if (now.fastener !== was.fastener)
-    lines.push(
-      `The fixing is now ${now.fastener.replaceAll('-', ' ')}, not ${was.fastener.replaceAll('-', ' ')}.`,
-    );
+    lines.push(`The fixing is now ${FASTENER[now.fastener]}, not ${FASTENER[was.fastener]}.`);
   if (now.count !== was.count) lines.push(`${now.count} of them, not ${was.count}.`);
   if (now.bit.diameterMm !== was.bit.diameterMm)
-    lines.push(`The bit is now ${tidy(now.bit.diameterMm, 1)} mm, not ${tidy(was.bit.diameterMm, 1)}.`);
+    lines.push(`The bit is now ${tidy(now.bit.diameterMm, 1)} mm, not ${tidy(was.bit.diameterMm, 1)} mm.`);
   if (now.bit.depthMm !== was.bit.depthMm)
-    lines.push(`The hole is now ${tidy(now.bit.depthMm, 1)} mm deep, not ${tidy(was.bit.depthMm, 1)}.`);
+    lines.push(`The hole is now ${tidy(now.bit.depthMm, 1)} mm deep, not ${tidy(was.bit.depthMm, 1)} mm.`);
   if (
     now.plug &&
     was.plug &&

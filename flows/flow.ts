@@ -15,6 +15,7 @@ import { textHeard } from './turns/text.ts';
 import type { Turn } from './turns/turn.ts';
 import { FLOW_VERSION } from './version.ts';
 import { assumedBriefly } from './wording/assumption.ts';
+import { replyInUnit } from './wording/reply-in-unit.ts';
 import { summaryOf } from './wording/summary.ts';
 import { keptForTheCrew, whereItStands } from './wording/talk.ts';
 
@@ -63,7 +64,7 @@ function stepOn(
   const entries = added.length === 0 ? conversation.entries : [...conversation.entries, ...added];
   return {
     added,
-    replies: atLeastOne(
+    replies: inTheirUnit(
       [
         ...spoken(turn, open, remembered.length > 0),
         ...replies,
@@ -124,8 +125,9 @@ function newlyAssumed(before: Open, open: Open): string[] {
 }
 
 /** Nothing new and nothing to ask: say where it stands all the same. */
-function atLeastOne(replies: Reply[], open: Open): Reply[] {
-  return replies.length > 0 ? replies : [{ kind: 'text', text: whereItStands(open) }];
+function inTheirUnit(replies: Reply[], open: Open): Reply[] {
+  const said: Reply[] = replies.length > 0 ? replies : [{ kind: 'text', text: whereItStands(open) }];
+  return said.map((reply) => replyInUnit(reply, open.folded.unit));
 }
 
 function spoken(turn: Turn, open: Open, isFirst: boolean): Reply[] {

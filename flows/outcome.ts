@@ -108,7 +108,7 @@ function planReplies(before: Open, after: Open, plan: Plan, standingLine: string
       crossChecks: plan.crossChecks,
       unit,
     },
-    ...(fixing === null ? [] : [{ kind: 'fixing', text: fixingText(fixing), fixing } satisfies Reply]),
+    ...(fixing === null ? [] : [{ kind: 'fixing', text: fixingText(fixing, unit), fixing } satisfies Reply]),
     ...cautionReplies(plan, 'warn', unit),
     ...plan.advice
       .filter((line) => !was?.advice.includes(line) && !isHowToLevel(line))

@@ -7,7 +7,7 @@ const WHAT_IS_THERE =
   'What is on the wall: sockets, switches, lights, taps, pipes, heaters? Look on both faces. For each: from the left end and up from the floor, in mm.';
 
 export const accessories: Question = {
-  asks: ({ wall }) => whereIs(wall?.unplaced ?? []) ?? WHAT_IS_THERE,
+  asks: ({ wall }, unit) => whereIs(wall?.unplaced ?? [], unit) ?? WHAT_IS_THERE,
   expects: 'accessories',
   choices: [choice('none', 'Nothing on either face'), NOT_SURE],
   // "Nothing on either face" is no answer to where a fitting is.

@@ -15,7 +15,7 @@ export type Heard = {
 /** A question as data: the machine says when, this says what. */
 export type Question = {
   /** Short, with its unit and how to measure it in a line. A function where part is known already. */
-  asks: string | ((job: JobSoFar) => string);
+  asks: string | ((job: JobSoFar, unit: DisplayUnit) => string);
   expects: Expects;
   choices: readonly Choice[];
   /** Other buttons where part is known already. A value that is no fact of the question is read as its words. */

@@ -8,7 +8,11 @@ export function tradeAnswer(said: string, open: Open): Turn | null {
   for (const { asks, answer } of TRADE_ANSWERS) {
     if (!asks.every((form) => form.test(text))) continue;
     const line = answer(text, open.folded.job);
-    if (line !== null) return says(line);
+    if (line !== null) return says(open.folded.unit === 'in' && IN_METRIC.test(text) ? inFull(line) : line);
   }
   return null;
 }
+
+/** Who asks for millimetres is told millimetres, whatever the tape reads; spelled out, they are not put into inches. */
+const IN_METRIC = /\bmm\b|\bmil\b|metric|millim/;
+const inFull = (line: string): string => line.replace(/ mm\b/g, ' millimetres');

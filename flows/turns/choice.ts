@@ -1,5 +1,5 @@
 import type { Speaker } from '../accept.ts';
-import { choicesNow } from '../ask.ts';
+import { choicesNow } from '../choices-now.ts';
 import { awaitingIn, type Open } from '../open.ts';
 import type { Parts } from '../parts.ts';
 import type { QuestionName } from '../question.ts';

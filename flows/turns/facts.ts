@@ -4,6 +4,7 @@ import { awaitingIn, type Offered, type Open, situationIn, stateOf } from '../op
 import type { QuestionName } from '../question.ts';
 import type { AskBack, DisplayUnit, Fact, Reading } from '../reading.ts';
 import { describe } from '../wording/describe.ts';
+import { exampleOf } from '../wording/example.ts';
 import { sentence } from '../wording/sentence.ts';
 import type { Turn } from './turn.ts';
 
@@ -24,7 +25,9 @@ export function factsSaid(open: Open, reading: Reading, speaker: Speaker): Turn 
   const accepted = accept(reading.facts, open.folded.said, replaces, unit, answering, remembered);
   const turn = recorded(accepted.facts, accepted.lines, speaker);
   if (accepted.facts.length === 0 && accepted.against === null) turn.say.push(...alreadySaid(reading, unit));
-  const refused = reading.refused.map((each) => `${sentence(each.because)} For example: ${each.example}.`);
+  const refused = reading.refused.map(
+    (each) => `${sentence(each.because)} For example: ${exampleOf(each.question, unit, each.example)}.`,
+  );
   const asked = reading.asks[0];
   if (accepted.against)
     return askedBack(turn, contradictionOf(accepted.against, speaker.said, unit), speaker, null, refused);

@@ -1,5 +1,7 @@
 import type { Fixing, Plan } from '../../core/plan-shape.ts';
-import { STANDARD_GRAVITY } from '../../core/quantity.ts';
+import { KG_PER_POUND, STANDARD_GRAVITY } from '../../core/quantity.ts';
+import type { DisplayUnit } from '../reading.ts';
+import { FASTENER } from './fastener.ts';
 import { tidy } from './length.ts';
 import { sentence } from './sentence.ts';
 
@@ -21,9 +23,9 @@ const ACTION: Readonly<Record<Fixing['bit']['action'], string>> = {
 };
 
 /** Bit, depth, plug and screw in one breath, with what governs and how far it is used. */
-export function fixingText(fixing: Fixing): string {
+export function fixingText(fixing: Fixing, unit: DisplayUnit): string {
   return [
-    `${fixing.count} x ${fixing.fastener.replaceAll('-', ' ')}.`,
+    `${fixing.count} x ${FASTENER[fixing.fastener]}.`,
     bitText(fixing),
     ...(fixing.pilot
       ? [`Pilot: ${size(fixing.pilot.diameterMm)} mm, ${size(fixing.pilot.depthMm)} mm deep.`]
@@ -31,7 +33,7 @@ export function fixingText(fixing: Fixing): string {
     ...(fixing.plug ? [`Plug: ${size(fixing.plug.diameterMm)} x ${size(fixing.plug.lengthMm)} mm.`] : []),
     ...(fixing.screw ? [`Screw: ${screwText(fixing.screw)}.`] : []),
     ...(fixing.note ? [sentence(fixing.note)] : []),
-    holdsText(fixing),
+    holdsText(fixing, unit),
   ]
     .filter((line) => line !== '')
     .join('\n');
@@ -76,9 +78,13 @@ function nearTheLimit(utilisation: number): string {
   return utilisation > CLOSE ? ', close to the limit' : '';
 }
 
-function holdsText({ governing, utilisation }: Fixing): string {
+function holdsText({ governing, utilisation }: Fixing, unit: DisplayUnit): string {
   const { mode, resistanceN, noSource } = governing;
-  const each = `${Math.round(resistanceN)} N (about ${tidy(resistanceN / STANDARD_GRAVITY, resistanceN < 100 ? 1 : 0)} kg)`;
+  const carried = resistanceN / STANDARD_GRAVITY;
+  const each =
+    unit === 'in'
+      ? `about ${tidy(carried / KG_PER_POUND, 0)} lb (${Math.round(resistanceN)} N)`
+      : `${Math.round(resistanceN)} N (about ${tidy(carried, resistanceN < 100 ? 1 : 0)} kg)`;
   const limit = noSource ? ', a cap of common practice, no source' : ` before ${GIVES[mode]}`;
   return `Each may carry ${each} for good${limit}. This job uses ${Math.round(utilisation * 100)} % of that${nearTheLimit(utilisation)}.`;
 }

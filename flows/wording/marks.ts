@@ -67,7 +67,7 @@ function checksText(checks: readonly CrossCheck[], unit: DisplayUnit): string[] 
       .map(({ expectMm }) => `each mark from the left plus from the right ${length(expectMm, unit)}`),
   ];
   const within = Math.max(...checks.map(({ toleranceMm }) => toleranceMm));
-  return all.length === 0 ? [] : [`Check, each within ${length(mm(within), 'mm')}: ${all.join('; ')}.`];
+  return all.length === 0 ? [] : [`Check, each within ${length(mm(within), unit)}: ${all.join('; ')}.`];
 }
 
 const isBothEnds = ({ text }: CrossCheck): boolean => / from the left plus /.test(text);

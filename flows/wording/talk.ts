@@ -1,7 +1,9 @@
+import { choicesNow } from '../choices-now.ts';
 import { awaitingIn, type Open, stateOf } from '../open.ts';
 import type { QuestionName } from '../question.ts';
 import { QUESTIONS } from '../questions/all.ts';
 import { describe } from './describe.ts';
+import { exampleOf } from './example.ts';
 import { sentence } from './sentence.ts';
 
 /** How an answer may look, for the question that is open. */
@@ -9,7 +11,7 @@ export function notUnderstood(open: Open): string {
   const question = awaitingIn(open);
   if (open.offered !== null)
     return `One of these: ${listed(open.offered.ask.readings)}. Or say it another way.`;
-  if (question !== null) return `I did not follow that. ${howItMayLook(question)}`;
+  if (question !== null) return `I did not follow that. ${howItMayLook(question, open)}`;
   if (open.standing?.plan.verdict === 'stop')
     return 'I did not follow that. Tell me what has changed, or “start over”.';
   return 'I did not follow that. The plan stands: correct anything, ask “why” about a number, or name the next piece.';
@@ -18,10 +20,12 @@ export function notUnderstood(open: Open): string {
 /** A few buttons are read out; of many, or of a figure, one example does. */
 const MOST_READ_OUT = 4;
 
-function howItMayLook(question: QuestionName): string {
-  const { choices, example } = QUESTIONS[question];
+function howItMayLook(question: QuestionName, open: Open): string {
+  const choices = choicesNow(question, open);
   const isPicked = choices.length > 1 && choices.length <= MOST_READ_OUT;
-  return isPicked ? `One of these: ${listed(choices)}.` : `For example: ${example}.`;
+  return isPicked
+    ? `One of these: ${listed(choices)}.`
+    : `For example: ${exampleOf(question, open.folded.unit)}.`;
 }
 
 const listed = (choices: readonly { label: string }[]): string =>

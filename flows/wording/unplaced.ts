@@ -4,12 +4,12 @@ import { length } from './length.ts';
 import { ACCESSORY } from './words.ts';
 
 /** Asks for what is missing of the first fitting that has no place yet; null when all have. */
-export function whereIs([first]: readonly Unplaced[]): string | null {
+export function whereIs([first]: readonly Unplaced[], unit: DisplayUnit): string | null {
   if (first === undefined) return null;
   const { kind, face, xMm, yMm } = first;
   const name = ACCESSORY[kind];
   if (face === undefined && xMm !== undefined && yMm !== undefined)
-    return `Which face of the wall is the ${name} on that is ${length(xMm, 'mm')} from the left: this one, or the other?`;
+    return `Which face of the wall is the ${name} on that is ${length(xMm, unit)} from the left: this one, or the other?`;
   const which = face === undefined ? ', and on which face of the wall' : '';
   const there = face === 'far' ? ' on the other side' : '';
   const left = `how far is its middle from the left end${face === 'far' ? ' as you face it there' : ''}`;

@@ -109,7 +109,7 @@ describe('the conversation', () => {
   test.each(Object.entries(QUESTIONS))(
     'has for %s a reason, an example and a way to find out',
     (_, question) => {
-      const asked = typeof question.asks === 'string' ? question.asks : question.asks({});
+      const asked = typeof question.asks === 'string' ? question.asks : question.asks({}, 'mm');
       expect(asked).toMatch(/\?|\.$/);
       expect(question.why).toMatch(/\.$/);
       expect(question.example).not.toBe('');

@@ -46,13 +46,18 @@ describe('what is said', () => {
     ]);
   });
 
-  test('a step at the tape follows the unit, a bit does not', () => {
-    // 1295.4 / 25.4 = 51; 1701.8 / 25.4 = 67
-    expect(
-      stepInUnit('Tape on the wall. Mark A: 1295.4 from the left end, 1701.8 up from the floor.', 'in'),
-    ).toBe('Tape on the wall. Mark A: 51 in from the left end, 67 in up from the floor.');
-    expect(stepInUnit('Drill 8 mm masonry bit, stop at 72 mm, rotary, no hammer.', 'in')).toBe(
-      'Drill 8 mm masonry bit, stop at 72 mm, rotary, no hammer.',
+  test('a step at the tape follows the unit; a bit keeps the millimetres it is bought in', () => {
+    // 1295.4 / 25.4 = 51; 1701.8 / 25.4 = 67; 72 / 25.4 = 2.835 = 2-13/16
+    const step = 'Tape on the wall. Mark A: 1295.4 mm from the left end, 1701.8 mm up from the floor.';
+    expect(stepInUnit(step, 'in')).toBe(
+      'Tape on the wall. Mark A: 51 in from the left end, 67 in up from the floor.',
+    );
+    expect(stepInUnit(step, 'm')).toContain('1.295 m from the left end');
+    const drill = 'Drill 8 mm masonry bit, stop at 72 mm, rotary, no hammer.';
+    expect(stepInUnit(drill, 'cm')).toBe(drill);
+    expect(stepInUnit(drill, 'in')).toBe(
+      'Drill 5/16 in (8 mm) masonry bit, stop at 2-13/16 in, rotary, no hammer.',
     );
   });
+});
 });
