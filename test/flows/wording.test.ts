@@ -60,4 +60,3 @@ describe('what is said', () => {
     );
   });
 });
-});
