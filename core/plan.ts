@@ -55,12 +55,18 @@ function whole(job: Job, layout: Set, held: Held, cautions: Caution[]): Plan {
     advice: [...layout.advice, ...held.advice],
     steps: [],
     tools: toolsOf(held.fixing, layout),
-    shopping: shoppingOf(held.fixing, layout.marks.length),
+    shopping: shoppingOf(held.fixing, layout.marks.length, reckonedWith(job, held)),
     why: [...layout.why, ...held.why],
     basis: uniqueBases([...layout.basis, ...held.basis, ...cautions.flatMap((each) => each.basis)]),
   };
-  plan.steps = stepsOf(job, plan);
+  plan.steps = stepsOf(reckonedWith(job, held), plan);
   return plan;
+}
+
+/** Where coring is unknown and only the solid unit holds, the wall is reckoned as solid: steps and shopping follow that. */
+function reckonedWith(job: Job, { assumptions }: Held): Job {
+  const solid = assumptions.some(({ field, value }) => field === 'wall.cores' && value === 'solid');
+  return solid ? { ...job, wall: { ...job.wall, cores: 'solid' } } : job;
 }
 
 /** What was tried is named only where nothing but the fastening stops: no way to fix into a wall nobody may drill. */

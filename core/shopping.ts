@@ -1,4 +1,7 @@
+import type { Job } from './job.ts';
 import type { Fastener, Fixing } from './plan-shape.ts';
+import { mayBeCored } from './wall/cored.ts';
+import { hasStuds } from './wall/studs.ts';
 
 /** What comes off the shelf beside a screw: by kind, diameter and length, never by a maker or a colour. */
 const BESIDE_THE_SCREW: Record<Fastener, string | null> = {
@@ -35,31 +38,57 @@ const BOLTED: readonly Fastener[] = [
 type Item = { item: string; count: number };
 
 /** What to buy or take from the van, with how many. Sizes in millimetres and screw gauge. */
-export function shoppingOf(fixing: Fixing, marks: number): Item[] {
+export function shoppingOf(fixing: Fixing, marks: number, job: Job): Item[] {
   const { fastener, count, plug, screw, bit } = fixing;
   const list: Item[] = [];
-  const beside = BESIDE_THE_SCREW[fastener];
+  const beside = BESIDE_THE_SCREW[fastener] ?? (plug ? plugFor(job) : null);
   if (beside) {
     const size = plug ? ` ${tenth(plug.diameterMm)} x ${tenth(plug.lengthMm)} mm` : '';
     list.push({ item: `${beside}${size}`, count });
   }
-  if (fastener === 'board-across-studs') {
-    list.push({ item: 'board 18 to 25 mm thick, long enough to cross the studs', count: 1 });
-    list.push({ item: '10 gauge pan head wood screw as long as the board is thick', count: marks });
-  }
+  if (isAdded(fastener, job)) list.push(...addedBoard(fastener, marks));
   if (fastener === 'resin-stud')
     list.push({ item: 'injection resin rated for this wall, one cartridge', count: 1 });
+  if (fastener === 'resin-stud' && mayBeCored(job.wall))
+    list.push({
+      item: `mesh sleeve ${tenth(bit.diameterMm)} mm, as long as the stud goes in the unit`,
+      count,
+    });
   if (screw)
     list.push({ item: fastener === 'resin-stud' ? threadedStud(screw) : screwName(screw, fastener), count });
   // The pilot is the wood bit itself, where both are one size.
   const size = `${tenth(bit.diameterMm)} mm`;
   if (bit.kind === 'tile') list.push({ item: `tile bit one size over ${size}`, count: 1 });
   if (bit.kind !== 'none')
-    list.push({ item: `${bit.kind === 'tile' ? 'masonry' : bit.kind} bit ${size}`, count: 1 });
+    list.push({
+      item: `${bit.kind === 'tile' ? behindTheTile(job) : bit.kind} bit ${size}`,
+      count: 1,
+    });
   return list;
 }
 
-const threadedStud = (screw: NonNullable<Fixing['screw']>): string =>
+const plugFor = ({ wall }: Job): string | null =>
+  BESIDE_THE_SCREW[mayBeCored(wall) ? 'hollow-unit-plug' : 'plug-and-screw'];
+
+const behindTheTile = ({ wall }: Job): string => (hasStuds(wall.baseMaterial) ? 'wood' : 'masonry');
+
+/** A board or batten that the piece did not come with. */
+const isAdded = (fastener: Fastener, { piece }: Job): boolean =>
+  fastener === 'board-across-studs' || (fastener === 'batten-screws' && piece.hanging.by !== 'batten');
+
+const addedBoard = (fastener: Fastener, marks: number): Item[] => [
+  {
+    item:
+      fastener === 'board-across-studs'
+        ? 'board 18 to 25 mm thick, long enough to cross the studs'
+        : 'batten 18 to 25 mm thick, as long as the frame is wide less what shows',
+    count: 1,
+  },
+  { item: '10 gauge pan head wood screw as long as the board is thick', count: marks },
+];
+
+/** A stud for resin, as asked for at a counter. */
+export const threadedStud = (screw: NonNullable<Fixing['screw']>): string =>
   `M${tenth(screw.diameterMm)} threaded stud, ${tenth(screw.lengthMm)} mm, with nut and two washers`;
 
 /** A screw as asked for at a counter: "14 gauge (6.1 mm) x 75 mm pan head screw". */

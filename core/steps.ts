@@ -1,7 +1,7 @@
+import { holeSteps } from './hole-steps.ts';
 import type { Job } from './job.ts';
 import type { SetOut } from './layout/set-out.ts';
 import type { Fixing, Mark, Plan } from './plan-shape.ts';
-import { screwName } from './shopping.ts';
 
 const tenth = (value: number): string => String(Math.round(value * 10) / 10);
 
@@ -14,8 +14,7 @@ export function stepsOf(job: Job, plan: Plan): string[] {
     'Switch off the circuits in this wall at the board and prove them dead; drill on battery.',
     ...marking(job, plan.marks),
     ...checking(plan.crossChecks),
-    ...drilling(fixing),
-    ...setting(fixing),
+    ...holeSteps(fixing, job),
     'Two hands on the frame: one side on, then the other, each hanger seen to be seated. Let the load come on slowly.',
     'Level on the top edge, press each lower corner, and look yearly at hooks, cord and wall.',
   ];
@@ -60,56 +59,6 @@ function checking(checks: Plan['crossChecks']): string[] {
       .map((check) => `${check.text} ${tenth(check.expectMm)} mm`);
     return `Check with the tape, each within ${tenth(tolerance)} mm: ${figures.join('; ')}.`;
   });
-}
-
-const ACTION: Record<Fixing['bit']['action'], string> = {
-  'hammer-after-finish': 'rotary through the finish, hammer only once in the solid',
-  'rotary-until-known':
-    'rotary. One dust colour and a steady feed to full depth means solid there; a drop means stop and plan again',
-  rotary: 'rotary, no hammer',
-  none: 'by hand',
-};
-
-function drilling({ bit, fastener, note }: Fixing): string[] {
-  if (bit.kind === 'none') return [];
-  const where = PLACE_OF_HOLES[fastener] ?? 'At each mark';
-  const size = `${tenth(bit.diameterMm)} mm`;
-  const depth = `stop at ${tenth(bit.depthMm)} mm${onTheWall(fastener) ? '' : ' from the face of the wall'}`;
-  const tiled = bit.kind === 'tile';
-  return [
-    ...(tiled
-      ? [
-          `Two layers of tape, then a tile bit one size over ${size}, rotary, through the tile and no further.`,
-        ]
-      : []),
-    ...(fastener === 'batten-screws' && note ? [note] : []),
-    `${where}: ${size} ${tiled ? 'masonry' : bit.kind} bit, ${depth}, ${ACTION[bit.action]}.`,
-    ...(bit.kind === 'masonry' || tiled ? ['Vacuum the hole to the bottom; do not blow it.'] : []),
-    'Stop on any change of feel, metal, damp or a void.',
-  ];
-}
-
-/** Holes that are not at the marks. */
-const PLACE_OF_HOLES: Partial<Record<Fixing['fastener'], string>> = {
-  'board-across-studs': 'At each stud the board crosses, two holes one above the other',
-};
-
-/** A board or batten stands in front of the wall: the depth is still the wall's. */
-const onTheWall = (fastener: Fixing['fastener']): boolean =>
-  fastener !== 'board-across-studs' && fastener !== 'batten-screws';
-
-/** What comes off the shelf with how to set it is read before the screw goes in, not after. */
-function setting({ fastener, note, plug, screw }: Fixing): string[] {
-  const steps: string[] = [];
-  if (plug)
-    steps.push(
-      `Push the ${tenth(plug.diameterMm)} x ${tenth(plug.lengthMm)} mm plug in until its rim is past the finish, at the base material.`,
-    );
-  if (note && fastener !== 'batten-screws') steps.push(note);
-  if (fastener === 'resin-stud')
-    steps.push('Fill from the back of the hole and turn the stud in; keep off it until it has cured.');
-  else if (screw) steps.push(`Fit the ${screwName(screw, fastener)}, the last turns by hand.`);
-  return steps;
 }
 
 /** What to carry to the wall. */

@@ -34,7 +34,7 @@ export function acrossStuds(gauge: Gauge, place: BoardPlace): Candidate | Unusab
   const row = batten ? battenRow(place, gauge) : boardRow(place, rule);
   if (typeof row === 'string') return no(row);
   const side = BATTEN.value.thicknessMm;
-  const fitted = fitStudScrew(gauge, rule.inWoodMm, side, place.beyondMm, place.shelf, true);
+  const fitted = fitStudScrew(gauge, rule.inWoodMm, side, place.beyondMm, place.shelf, 'countersunk');
   if (fitted === null) return no('no countersunk screw of that gauge is stocked that long');
 
   const point = pointOf(place, row, batten ? side : mm(side + place.standOffMm));

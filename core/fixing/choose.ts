@@ -36,7 +36,7 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
   }
   const { chosen: eitherWay, alternatives, rejected } = pick(asSaid.walk);
   const solid = ifSolid(job, setOut, load, proven.cap);
-  const proved = solid && pick(solid.walk).chosen;
+  const { chosen: proved, alternatives: provedToo } = pick(solid?.walk ?? []);
   const chosen = eitherWay ?? proved;
   const walked = eitherWay === null && proved !== null ? (solid ?? asSaid) : asSaid;
   if (chosen === null) {
@@ -67,7 +67,7 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
     ok: true,
     actions: acting,
     fixing,
-    alternatives: [...(eitherWay && proved ? [onceProved(proved)] : []), ...alternatives],
+    alternatives: eitherWay ? [...(proved ? [onceProved(proved)] : []), ...alternatives] : provedToo,
     rejected,
     findings: [...findingsOf(job, setOut, load), ...(eitherWay ? [] : [EVERY_HOLE_PROVES_IT])],
     advice: [

@@ -4,7 +4,7 @@ import type { Place } from './fixing-place.ts';
 import { holeDepth, leastScrew } from './hole.ts';
 import type { Gauge } from './screw-sizes.ts';
 import { BATTEN } from './stand-off.ts';
-import { lengthsOf, stockedLength } from './stocked-lengths.ts';
+import { type HeadWanted, stockedScrew } from './stocked-lengths.ts';
 import { shankMm, type WalkRow } from './walk-row.ts';
 
 /** Hole, plug and screw that go together, mm. `armMm` is from the base material out to the load. */
@@ -43,14 +43,20 @@ export function fitHole(row: WalkRow, place: Place, onBatten: boolean): FittedHo
   const fitted =
     row.plugMm === undefined
       ? unplugged(row, finishMm, outsideMm)
-      : plugged(row, row.plugMm, finishMm, outsideMm, shelf, onBatten);
+      : plugged(row, row.plugMm, finishMm, outsideMm, shelf, headWanted(place, onBatten));
   if (typeof fitted === 'string') return fitted;
   const thickness = job.wall.thicknessMm;
   // Measured at an opening, a wall's thickness has its coats in it; where it has not, this errs on the shallow side.
   if (thickness !== undefined && fitted.depthMm > thickness - LEFT_BEHIND.value) {
-    return `it goes too near the far face of a wall ${thickness} mm thick`;
+    return `its hole of ${fitted.depthMm} mm goes too near the far face of a wall ${thickness} mm thick`;
   }
   return fitted;
+}
+
+/** What a hanger, or a batten, lets a screw's head be. */
+function headWanted({ job }: Place, onBatten: boolean): HeadWanted {
+  if (onBatten) return 'countersunk';
+  return job.piece.hanging.by === 'keyholes' ? 'pan-only' : 'pan-first';
 }
 
 function plugged(
@@ -59,14 +65,17 @@ function plugged(
   finishMm: Millimetres,
   outsideMm: Millimetres,
   shelf: Place['shelf'],
-  onBatten: boolean,
+  head: HeadWanted,
 ): FittedHole | string {
   const plugMm = mm(plug);
   const gauge = row.shank as Gauge | 'coach-8';
   const least = leastScrew(outsideMm, finishMm, plugMm);
-  const pan = onBatten ? null : stockedLength(lengthsOf(shelf, 'pan', gauge), least, shankMm(row.shank));
-  const screwMm = pan ?? stockedLength(lengthsOf(shelf, 'long', gauge), least, shankMm(row.shank));
-  if (screwMm === null) return `no screw of that gauge is stocked ${Math.ceil(least)} mm long`;
+  const stocked = stockedScrew(shelf, head, gauge, least, shankMm(row.shank));
+  if (stocked === null) {
+    const kind = head === 'pan-only' ? 'pan or round head' : 'screw';
+    return `no ${kind} of that gauge is stocked ${Math.ceil(least)} mm long`;
+  }
+  const { screwMm, washer } = stocked;
   const depthMm = holeDepth({ finishMm, plugMm, screwMm, outsideMm });
   return {
     depthMm,
@@ -74,7 +83,7 @@ function plugged(
     screwMm,
     outsideMm,
     stocked: true,
-    longHead: !onBatten && pan === null && gauge !== 'coach-8',
+    longHead: washer,
     armMm: mm(0),
   };
 }

@@ -60,24 +60,38 @@ export function shelfOf(country: Country | Unknown | undefined): 'AU' | 'UK' | '
   return country === 'UK' || country === 'IE' || country === 'EU' ? 'UK' : 'AU';
 }
 
-export type HeadKind = 'pan' | 'long' | 'coach';
+/**
+ * Which head will do: a pan head, or where none is long enough a countersunk one with a washer under it;
+ * a pan or round head alone, as a keyhole needs; countersunk, as a batten takes it.
+ */
+export type HeadWanted = 'pan-first' | 'pan-only' | 'countersunk';
 
-/** Lengths stocked of a screw, shortest first, mm. Pan heads give way to long ones under a washer. */
-export function lengthsOf(
+/** A screw off the shelf, mm. `washer` where only a countersunk one is long enough. */
+export type StockedScrew = { readonly screwMm: Millimetres; readonly washer: boolean };
+
+/** The stocked screw of a gauge for a wanted length and head; null when the shelf has none that long. Millimetres. */
+export function stockedScrew(
   shelf: 'AU' | 'UK' | 'US',
-  head: HeadKind,
+  head: HeadWanted,
   gauge: Gauge | 'coach-8',
-): readonly number[] {
+  leastMm: Millimetres,
+  diameterMm: Millimetres,
+): StockedScrew | null {
   const from: Shelf = SHELVES.value[shelf];
-  if (gauge === 'coach-8' || head === 'coach') return from.coach;
-  return from[head][gauge];
+  const find = (lengths: readonly number[], washer: boolean): StockedScrew | null => {
+    const screwMm = stockedLength(lengths, leastMm, diameterMm);
+    return screwMm === null ? null : { screwMm, washer };
+  };
+  if (gauge === 'coach-8') return find(from.coach, false);
+  const pan = head === 'countersunk' ? null : find(from.pan[gauge], false);
+  return pan ?? (head === 'pan-only' ? null : find(from.long[gauge], head === 'pan-first'));
 }
 
 /**
  * The stocked length for a wanted one: at least `least`, one diameter more where that costs no more than 15 mm,
  * else the next length up. Nothing when the shelf has none that long. Millimetres.
  */
-export function stockedLength(
+function stockedLength(
   lengths: readonly number[],
   leastMm: Millimetres,
   diameterMm: Millimetres,

@@ -6,7 +6,7 @@ import type { BoardPlace } from './board-place.ts';
 import { type Candidate, governingOf, type Unusable } from './candidate.ts';
 import { hangerNote } from './hanger-note.ts';
 import { type Gauge, nominalOf, WOOD_SCREW_ROOT } from './screw-sizes.ts';
-import { lengthsOf, stockedLength } from './stocked-lengths.ts';
+import { type HeadWanted, stockedScrew } from './stocked-lengths.ts';
 import { studCheck } from './stud-check.ts';
 import { bareStudStrength, STUD_BASIS, studCap, TIMBER_TAKEN } from './stud-strength.ts';
 import { LEAD_HOLE, pilotHole } from './timber-species.ts';
@@ -28,8 +28,11 @@ export function studCandidate(gauge: Gauge, intoMm: number, place: BoardPlace): 
     return no(
       `${missing.length === 1 ? 'mark' : 'marks'} ${missing.map((mark) => mark.id).join(' and ')} can’t take it: not enough timber round the screw`,
     );
-  const fitted = fitStudScrew(gauge, intoMm, standOffMm, beyondMm, shelf, place.batten);
-  if (fitted === null) return no('no such screw is stocked that long');
+  const keyholes = job.piece.hanging.by === 'keyholes';
+  const head = keyholes ? 'pan-only' : 'pan-first';
+  const fitted = fitStudScrew(gauge, intoMm, standOffMm, beyondMm, shelf, head);
+  if (fitted === null)
+    return no(`no ${keyholes ? 'pan or round head' : 'screw'} of that gauge is stocked that long`);
 
   const arm = mm(beyondMm + standOffMm);
   const strength = bareStudStrength(gauge, fitted.inWoodMm, arm, fitted.screwMm);
@@ -66,14 +69,13 @@ export function fitStudScrew(
   outsideMm: Millimetres,
   beyondMm: Millimetres,
   shelf: BoardPlace['shelf'],
-  countersunk: boolean,
+  head: HeadWanted,
 ): FittedStudScrew | null {
   const least = mm(outsideMm + beyondMm + intoMm);
-  const none = mm(0);
-  const pan = countersunk ? null : stockedLength(lengthsOf(shelf, 'pan', gauge), least, none);
-  const screwMm = pan ?? stockedLength(lengthsOf(shelf, 'long', gauge), least, none);
-  if (screwMm === null) return null;
-  return { screwMm, inWoodMm: mm(screwMm - outsideMm - beyondMm), outsideMm, longHead: pan === null };
+  const stocked = stockedScrew(shelf, head, gauge, least, mm(0));
+  if (stocked === null) return null;
+  const { screwMm, washer } = stocked;
+  return { screwMm, inWoodMm: mm(screwMm - outsideMm - beyondMm), outsideMm, longHead: washer };
 }
 
 function studFixing(

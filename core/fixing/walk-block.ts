@@ -78,11 +78,11 @@ const hollowRows = (
       action,
       shank: 'stud-M8',
       holeMm: 16,
-      embedMm: 85,
+      embedMm: 80,
       sleeve: true,
       cap: practice(sleeveKg, IN_HOLLOW),
       usualKg: sleeveKg,
-      note: 'In a mesh sleeve 16 x 85, filled from the back; the packet must be for this unit. No load before it has cured.',
+      note: 'In a mesh sleeve 16 x 80, filled from the back; the packet must be for this unit. No load before it has cured.',
     },
     { ...knotting, shank: 14, onBattenWholeKg: 40 },
   ];

@@ -50,9 +50,11 @@ const LONG_10 = {
   cap: lowerCap(practice(10, IN_CORED), declaredCap(10, 'cored')),
   usualKg: 7,
 } as const;
+/** The short end of the same line, for a wall that 80 would go too far through. */
+const SHORT_10 = { ...LONG_10, plugMm: 60, embedMm: 60 } as const;
 const HAND_TIGHT = 'Tighten by hand until it bites, no further. Two or more sudden drops, or cold air: stop.';
 
-const coredRows = (action: WalkRow['action']): readonly WalkRow[] => [
+const coredRows = (action: WalkRow['action'], sleeveMm: number): readonly WalkRow[] => [
   {
     fastener: 'plug-and-screw',
     action,
@@ -68,21 +70,26 @@ const coredRows = (action: WalkRow['action']): readonly WalkRow[] => [
   { ...LONG_8, action, shank: 12, note: HAND_TIGHT },
   { ...LONG_8, action, shank: 14, note: HAND_TIGHT },
   { ...LONG_10, action, shank: 14, note: HAND_TIGHT },
+  { ...SHORT_10, action, shank: 14, note: HAND_TIGHT },
   {
     fastener: 'resin-stud',
     action,
     shank: 'stud-M8',
     holeMm: 16,
-    embedMm: 85,
+    embedMm: sleeveMm,
     sleeve: true,
     cap: practice(20, IN_CORED),
     usualKg: 15,
-    note: 'In a mesh sleeve 16 x 85, filled from the back; the packet must be for this unit. No load before it has cured.',
+    note: `In a mesh sleeve 16 x ${sleeveMm}, filled from the back; the packet must be for this unit. No load before it has cured.`,
   },
   { ...LONG_8, action, shank: 14, onBattenWholeKg: 40, note: HAND_TIGHT },
 ];
 
-/** Clay brick with holes, cores or frogs: rotary only. */
-export const PERFORATED_BRICK = coredRows('rotary');
-/** Coring unknown: what holds in either, drilled rotary as if perforated until each hole says it is solid. */
-export const UNKNOWN_BRICK = coredRows('rotary-until-known');
+/** Clay brick with holes, cores or frogs: rotary only. Its sleeve is the shortest of line 3, which a brick of 110 takes. */
+export const PERFORATED_BRICK = coredRows('rotary', 80);
+/**
+ * Coring unknown: what holds in either, drilled rotary as if perforated until each hole says it is solid. Its
+ * sleeve is longer, since nobody knows where the webs are; in a wall too thin for that, a plug that each hole
+ * has to earn comes before a hole of 16 mm nearly through.
+ */
+export const UNKNOWN_BRICK = coredRows('rotary-until-known', 85);

@@ -34,7 +34,9 @@ test('the described job is planned with care, in the place its own figures give'
 
 test('not knowing whether brick has holes never stops a job that solid brick would bear: each hole has to prove it', () => {
   const plan = planOf(withCores('unknown'));
-  expect(planOf(withCores('perforated')).verdict).toBe('stop');
+  // A hole of 12 + 80 + 5 for the shortest sleeve would leave 3 mm of a wall of 100.
+  const perforated = withCores('perforated');
+  expect(planOf({ ...perforated, wall: { ...perforated.wall, thicknessMm: mm(100) } }).verdict).toBe('stop');
   expect(plan.verdict).toBe('care');
   expect(plan.fixing?.bit.action).toBe('rotary-until-known');
   expect(plan.cautions).toContainEqual(expect.objectContaining({ id: 'C-WL-1', severity: 'warn' }));
@@ -42,6 +44,7 @@ test('not knowing whether brick has holes never stops a job that solid brick wou
     { field: 'wall.cores', value: 'solid', because: expect.stringContaining('every hole has proved solid') },
   ]);
   const known = planOf(withCores('solid'));
+  expect(plan.alternatives).toEqual(known.alternatives);
   expect(plan.fixing).toEqual({
     ...known.fixing,
     bit: { ...known.fixing?.bit, action: 'rotary-until-known' },

@@ -1,0 +1,94 @@
+import type { Job } from './job.ts';
+import type { Fixing } from './plan-shape.ts';
+import { screwName, threadedStud } from './shopping.ts';
+import { mayBeCored } from './wall/cored.ts';
+import { hasStuds } from './wall/studs.ts';
+
+const tenth = (value: number): string => String(Math.round(value * 10) / 10);
+
+/**
+ * The hole and what goes into it, in the order of work, a sentence each; the job as it was reckoned with.
+ * Common practice, no source.
+ */
+export function holeSteps(fixing: Fixing, job: Job): string[] {
+  return [...drilling(fixing, job), ...setting(fixing)];
+}
+
+const ACTION: Record<Exclude<Fixing['bit']['action'], 'rotary-until-known'>, string> = {
+  'hammer-after-finish': 'rotary through the finish, hammer only once in the solid',
+  rotary: 'rotary, no hammer',
+  none: 'by hand',
+};
+
+/** Coring unknown: a fixing either holds in a unit with holes too, or counts only where each hole proves it solid. */
+function actionWords(action: Fixing['bit']['action'], { wall }: Job): string {
+  if (action !== 'rotary-until-known') return ACTION[action];
+  const proof = 'rotary, no hammer. One dust colour and a steady feed to full depth is solid there; a drop';
+  return mayBeCored(wall)
+    ? `${proof} is a hole in the unit, and this holds in either`
+    : `${proof} means stop, put nothing in and plan again`;
+}
+
+function drilling(fixing: Fixing, job: Job): string[] {
+  const { bit, fastener, note } = fixing;
+  if (bit.kind === 'none') return [];
+  const size = `${tenth(bit.diameterMm)} mm`;
+  const depth = `stop at ${tenth(bit.depthMm)} mm${fromTheFace(fixing, job)}`;
+  const tiled = bit.kind === 'tile';
+  const onBoard = hasStuds(job.wall.baseMaterial);
+  const kind = tiled ? (onBoard ? 'wood' : 'masonry') : bit.kind;
+  return [
+    ...(tiled
+      ? [
+          `Two layers of tape, then a tile bit one size over ${size}, rotary, through the tile and no further.`,
+        ]
+      : []),
+    ...(fastener === 'batten-screws' && note ? [note] : []),
+    `${placeOfHoles(fixing, job)}: ${size} ${kind} bit, ${depth}, ${actionWords(bit.action, job)}.`,
+    ...(onBoard ? [] : ['Vacuum the hole to the bottom; do not blow it.']),
+    stopOn(fixing, job),
+  ];
+}
+
+/** Holes are at the marks, but not those of a board or batten that the hangers go onto. */
+function placeOfHoles({ fastener }: Fixing, { piece }: Job): string {
+  if (fastener === 'board-across-studs')
+    return 'At each stud the board crosses, two holes one above the other';
+  if (fastener !== 'batten-screws') return 'At each mark';
+  return piece.hanging.by === 'batten'
+    ? 'At each mark, two holes one above the other'
+    : 'At each plug of the batten';
+}
+
+/** A board or batten stands in front of the wall: the depth is still the wall's. */
+const fromTheFace = ({ fastener }: Fixing, { piece }: Job): string =>
+  fastener === 'board-across-studs' || fastener === 'batten-screws' || piece.hanging.by === 'batten'
+    ? ' from the face of the wall'
+    : '';
+
+/** What says that the wall is not what it was taken for. */
+function stopOn({ pilot }: Fixing, { wall }: Job): string {
+  if (pilot)
+    return 'Pale wood shavings behind the board are right. Stop on steel just behind it, on nothing behind it, or on damp.';
+  if (hasStuds(wall.baseMaterial))
+    return 'Stop on steel or wood just behind the board, a second hard layer, damp, foil or a hiss.';
+  return mayBeCored(wall)
+    ? 'A drop or two are the holes in the unit. Stop on more than two, on cold air, metal, damp, or dust that turns to sand.'
+    : 'Stop on any change of feel, metal, damp or a void.';
+}
+
+/** What comes off the shelf with how to set it is read before the screw goes in, not after. */
+function setting({ fastener, note, plug, screw }: Fixing): string[] {
+  const steps: string[] = [];
+  if (plug)
+    steps.push(
+      `Push the ${tenth(plug.diameterMm)} x ${tenth(plug.lengthMm)} mm plug in until its rim is past the finish, at the base material.`,
+    );
+  if (note && fastener !== 'batten-screws') steps.push(note);
+  if (screw && fastener === 'resin-stud')
+    steps.push(
+      `Fill from the back of the hole and turn the ${threadedStud(screw)} in; keep off it until it has cured.`,
+    );
+  else if (screw) steps.push(`Fit the ${screwName(screw, fastener)}, the last turns by hand.`);
+  return steps;
+}
