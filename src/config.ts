@@ -31,30 +31,42 @@ const PLATFORM_SECRETS = [
   'DISCORD_BOT_TOKEN',
 ] as const;
 
+/** Contract, section 1: a workspace's or server's id and the crew it is. No door reads it yet; a slip is told at once. */
+const PLATFORM_CREW = /^(slack|discord)\/[A-Za-z0-9]+=[a-z0-9-]{1,40}$/;
+const CREWS_WANTED =
+  'WALLHAND_CREWS takes slack/TEAM=crew and discord/GUILD=crew, comma-separated, such as WALLHAND_CREWS=slack/T0123=harbour; a crew is 1 to 40 of a-z, 0-9 and the hyphen.';
+
 const isGiven = (value: string): boolean => value.trim() !== '';
-const emptySentence = (name: string): string => `${name} is set but empty. Give it a value, or unset it.`;
-const secret = (name: string) => z.string().refine(isGiven, emptySentence(name)).optional();
-const secrets = (name: string) =>
+const empty = (name: string, example: string): string =>
+  `${name} is set but empty: give it a value such as ${name}=${example}, or unset it.`;
+const given = (name: string, example: string) => z.string().trim().min(1, empty(name, example));
+const listed = (name: string, example: string) =>
   z
     .string()
-    .refine((value) => value.split(',').every(isGiven), emptySentence(name))
+    .refine((value) => value.split(',').every(isGiven), empty(name, example))
     .optional();
 
+const PORT_WANTED = 'PORT must be a whole number from 0 to 65535, such as PORT=8080.';
+
 const environment = z.object({
-  HOST: z.string().trim().min(1, 'HOST is set but empty. Give an address, or unset it.').default('127.0.0.1'),
+  HOST: given('HOST', '127.0.0.1').default('127.0.0.1'),
   PORT: z
     .string()
-    .regex(/^\d{1,5}$/, 'PORT must be a whole number from 0 to 65535.')
+    .regex(/^\d{1,5}$/, PORT_WANTED)
     .transform(Number)
-    .refine((port) => port <= 65535, 'PORT must be a whole number from 0 to 65535.')
+    .refine((port) => port <= 65535, PORT_WANTED)
     .default(8080),
-  WALLHAND_DATA: z
+  WALLHAND_DATA: given('WALLHAND_DATA', './data').default('./data'),
+  WALLHAND_KEYS: listed('WALLHAND_KEYS', 'harbour:a-long-key'),
+  WALLHAND_CREWS: z
     .string()
-    .min(1, 'WALLHAND_DATA is set but empty. Give a folder, or unset it.')
-    .default('./data'),
-  WALLHAND_KEYS: secrets('WALLHAND_KEYS'),
-  WALLHAND_SECRET: secret('WALLHAND_SECRET'),
-  ...Object.fromEntries(PLATFORM_SECRETS.map((name) => [name, secrets(name)])),
+    .refine((value) => value.split(',').every((entry) => PLATFORM_CREW.test(entry.trim())), CREWS_WANTED)
+    .optional(),
+  WALLHAND_SECRET: z
+    .string()
+    .refine(isGiven, empty('WALLHAND_SECRET', 'forty-or-so-random-letters'))
+    .optional(),
+  ...Object.fromEntries(PLATFORM_SECRETS.map((name) => [name, listed(name, 'as-the-platform-gives-it')])),
 });
 
 export type ConfigRead = { ok: true; config: Config } | { ok: false; refused: string[] };
@@ -71,14 +83,17 @@ export async function readConfig(env: Record<string, unknown>): Promise<ConfigRe
   const refused = held.filter((each) => typeof each === 'string');
   const keys = held.filter((each) => typeof each !== 'string');
   const shared = sharedBetween(keys);
-  if (shared) refused.push(`WALLHAND_KEYS: ${shared} have the same key. Each crew needs its own.`);
+  if (shared)
+    refused.push(
+      `WALLHAND_KEYS: ${shared} have the same key, and each crew needs its own, such as WALLHAND_KEYS=a:one-key,b:another.`,
+    );
   if (entries.length > 0 && secretSet === null)
     refused.push(
-      'With WALLHAND_KEYS set, WALLHAND_SECRET is needed too: it signs the cookie of the chat page.',
+      'With WALLHAND_KEYS set, WALLHAND_SECRET is needed too, to sign the cookie of the chat page, such as WALLHAND_SECRET=forty-or-so-random-letters.',
     );
   if (entries.length === 0 && !LOOPBACK_HOSTS.includes(host))
     refused.push(
-      `Without keys the server listens on this machine only, not on ${host}. Set WALLHAND_KEYS, or leave HOST at 127.0.0.1.`,
+      `Without keys the server listens on this machine only, not on ${host}: set keys, such as WALLHAND_KEYS=harbour:a-long-key, or leave HOST at 127.0.0.1.`,
     );
   if (refused.length > 0) return { ok: false, refused };
   const notes = secretSet !== null && secretSet.length < SHORT_SECRET ? [SHORT_SECRET_NOTE] : [];

@@ -1,10 +1,11 @@
-import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Flow } from '../flows/step-shape.ts';
-import { openCrew } from './crew.ts';
+import { type Crew, openCrew } from './crew.ts';
 import type { CrewFace, CrewOf } from './crew-face.ts';
-import { openNodeStore } from './ledger/node-store.ts';
+import { makeFolder } from './ledger/folder.ts';
+import { type NodeStore, openNodeStore } from './ledger/node-store.ts';
 import { LedgerError } from './ledger/store.ts';
+import { whyNotOpened } from './ledger/why-not-opened.ts';
 
 /** A crew's name is also its file's name, so nothing else may be in it. */
 const CREW_NAME = /^[a-z0-9-]{1,40}$/;
@@ -14,14 +15,26 @@ const KEPT_IN_MEMORY = 20_000;
 
 type Opened = CrewFace & { close: () => void };
 
+const openLedgerOf = (folder: string, name: string, flow: Flow): { crew: Crew; store: NodeStore } => {
+  makeFolder(folder);
+  const file = join(folder, `${name}.sqlite`);
+  let crew: Crew | null = null;
+  const store = openNodeStore(file, () => crew?.forget());
+  try {
+    crew = openCrew({ store, flow, keep: KEPT_IN_MEMORY });
+    // The schema must not hang on whether the first turns' commit succeeds.
+    store.flush();
+    return { crew, store };
+  } catch (error) {
+    store.close();
+    throw whyNotOpened(file, error);
+  }
+};
+
 const openOne = (folder: string, name: string, flow: Flow): Opened => {
   if (!CREW_NAME.test(name))
     throw new LedgerError(`A crew's name is 1 to 40 of a-z, 0-9 and -; ${JSON.stringify(name)} is not one.`);
-  mkdirSync(folder, { recursive: true });
-  const store = openNodeStore(join(folder, `${name}.sqlite`), () => crew.forget());
-  const crew = openCrew({ store, flow, keep: KEPT_IN_MEMORY });
-  // The schema must not hang on whether the first turns' commit succeeds.
-  store.flush();
+  const { crew, store } = openLedgerOf(folder, name, flow);
   return {
     // A read, too, may have seen what is not on disk yet.
     handle: async (message) => {

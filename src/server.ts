@@ -19,12 +19,6 @@ else refuse(read.refused);
 
 function start(config: Config): void {
   const crews = openCrews(config.data, { begin, resume, step });
-  try {
-    // Opened now rather than at the first message, so that a ledger that can't be is said at once.
-    for (const crew of crewsOf(config)) crews.crewOf(crew);
-  } catch (error) {
-    refuse([error instanceof Error ? error.message : String(error)]);
-  }
   const app = appOf({
     config,
     crewOf: crews.crewOf,
@@ -39,6 +33,14 @@ function start(config: Config): void {
   server.on('clientError', answerUnreadable);
   server.on('error', (error) => refuse([whyNotListening(error, config)]));
   server.listen(port, hostname, () => {
+    // After the port is ours, so that a start that fails on it leaves no ledger; and before the first
+    // message, so that a ledger that can't be opened is said at once.
+    try {
+      for (const crew of crewsOf(config)) crews.crewOf(crew);
+    } catch (error) {
+      crews.close();
+      refuse([error instanceof Error ? error.message : String(error)]);
+    }
     for (const note of config.notes) console.error(note);
     const name = hostname.includes(':') ? `[${hostname}]` : hostname;
     console.log(`wallhand: the chat page is at http://${name}:${portOf(server)}`);
@@ -69,10 +71,11 @@ function crewsOf({ keys }: Config): Set<string> {
 
 function whyNotListening(error: NodeJS.ErrnoException, { host, port }: Config): string {
   if (error.code === 'EADDRINUSE')
-    return `Port ${port} is in use. If this server runs already, use that one; else set PORT to another.`;
-  if (error.code === 'EACCES') return `This user may not listen on port ${port}. Set PORT to 1024 or above.`;
-  if (error.code === 'EADDRNOTAVAIL' || error.code === 'ENOTFOUND')
-    return `HOST ${host} is no address of this machine.`;
+    return `Port ${port} is in use: if this server runs already, use that one; else take another; PORT=0 takes any that is free.`;
+  if (error.code === 'EACCES')
+    return `This user may not listen on port ${port}: take one from 1024 up, such as PORT=8080.`;
+  if (error.code === 'EADDRNOTAVAIL' || error.code === 'ENOTFOUND' || error.code === 'EAI_AGAIN')
+    return `HOST ${host} is no address of this machine: give one that is, such as HOST=127.0.0.1.`;
   return `The server could not listen on ${host}, port ${port}: ${error.message}.`;
 }
 

@@ -23,8 +23,17 @@ export function requestLog(now: () => number, log: (line: LogLine) => void): Mid
   };
 }
 
-/** An error's message may quote what a person said, so only its name and the frames are kept. */
+/** An error's message may quote what a person said, so only its name, its code and the frames are kept. */
 function faultOf(error: Error): string {
   const frames = (error.stack ?? '').split('\n').filter((line) => line.trim().startsWith('at '));
-  return [error.name, ...frames.slice(0, 4).map((line) => line.trim())].join(' | ');
+  const code = codeOf(error) ?? codeOf(error.cause);
+  return [error.name, ...(code ? [code] : []), ...frames.slice(0, 4).map((line) => line.trim())].join(' | ');
+}
+
+/** SQLite's word for its result code ("database or disk is full"), or the system's code: from a fixed list, either. */
+function codeOf(error: unknown): string | null {
+  if (!(error instanceof Error)) return null;
+  const named = error as { errstr?: unknown; code?: unknown };
+  const code = named.errstr ?? named.code;
+  return typeof code === 'string' ? code : null;
 }

@@ -1,5 +1,6 @@
 import { DatabaseSync, type StatementSync } from 'node:sqlite';
 import { LedgerError, refusePromise, type Store } from './store.ts';
+import { whyNotOpened } from './why-not-opened.ts';
 
 /** A crew's file on Node. Turns of one pass of the event loop share a commit, each in its own savepoint. */
 export type NodeStore = Store & {
@@ -19,29 +20,20 @@ type Pass = {
   broken?: unknown;
 };
 
-const SQLITE_BUSY = 5;
-
 /** 16 MB: a page written again within one log is copied to the file once. A quarter more turns a second than SQLite's 1,000. */
 const CHECKPOINT_PAGES = 4_000;
 
-const isBusy = (error: unknown): boolean =>
-  error instanceof Error && 'errcode' in error && error.errcode === SQLITE_BUSY;
-
 const openDatabase = (file: string): DatabaseSync => {
-  const db = new DatabaseSync(file);
+  const db = new DatabaseSync(file, { open: false });
   try {
+    db.open();
     // EXCLUSIVE before WAL: no shared-memory file, and no second writer for as long as this process lives.
     db.exec('PRAGMA locking_mode = EXCLUSIVE; PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL');
     db.exec(`PRAGMA wal_autocheckpoint = ${CHECKPOINT_PAGES}`);
     db.exec('BEGIN IMMEDIATE; COMMIT');
   } catch (error) {
-    db.close();
-    if (isBusy(error))
-      throw new LedgerError(
-        `The ledger ${file} is in use by another process. One ledger has one writer: stop the other one first.`,
-        { cause: error },
-      );
-    throw error;
+    if (db.isOpen) db.close();
+    throw whyNotOpened(file, error);
   }
   return db;
 };

@@ -18,17 +18,20 @@ export async function heldKey(entry: string): Promise<HeldKey | string> {
   const crew = entry.slice(0, Math.max(colon, 0)).trim();
   const key = entry.slice(colon + 1).trim();
   if (colon < 0 || !CREW_NAME.test(crew))
-    return 'WALLHAND_KEYS takes crew:key, comma-separated; a crew is 1 to 40 of a-z, 0-9 and the hyphen.';
-  if (key === '') return `WALLHAND_KEYS gives crew ${crew} an empty key.`;
+    return 'WALLHAND_KEYS takes crew:key, comma-separated, such as WALLHAND_KEYS=harbour:a-long-key; a crew is 1 to 40 of a-z, 0-9 and the hyphen.';
+  if (key === '')
+    return `WALLHAND_KEYS gives crew ${crew} an empty key: it takes crew:key, such as ${crew}:a-long-key.`;
+  if (/\s/.test(key))
+    return `WALLHAND_KEYS: the key of crew ${crew} has a space in it, which no header can carry: leave it out, such as ${crew}:a-long-key.`;
   if (key.startsWith('whsec_')) {
     const secret = bytesOfBase64(key.slice('whsec_'.length));
     if (!secret || secret.byteLength < SECRET_BYTES.least || secret.byteLength > SECRET_BYTES.most)
-      return `WALLHAND_KEYS: the whsec_ key of crew ${crew} must be base64 of 24 to 64 bytes.`;
+      return `WALLHAND_KEYS: the whsec_ key of crew ${crew} must be base64 of 24 to 64 bytes, as "openssl rand -base64 32" gives it.`;
     return { kind: 'webhook', crew, secret };
   }
   const hashed = HASHED.exec(key)?.[1];
   if (!hashed && key.startsWith('sha256:'))
-    return `WALLHAND_KEYS: the sha256: key of crew ${crew} must be 64 hexadecimal digits.`;
+    return `WALLHAND_KEYS: the sha256: key of crew ${crew} must be 64 hexadecimal digits, as sha256sum prints them.`;
   return { kind: 'bearer', crew, digest: hashed ? bytesOfHex(hashed.toLowerCase()) : await sha256(key) };
 }
 

@@ -11,6 +11,7 @@ const REFUSED: [string, Record<string, string>, RegExp][] = [
   ['an empty address', { HOST: ' ' }, /HOST is set but empty/],
   ['a port that is a word', { PORT: 'http' }, /PORT/],
   ['a port of 65536', { PORT: '65536' }, /PORT/],
+  ['an empty port', { PORT: '' }, /PORT/],
   ['a port of -1', { PORT: '-1' }, /PORT/],
   ['an empty folder', { WALLHAND_DATA: '' }, /WALLHAND_DATA/],
   ['an empty list of keys', { WALLHAND_KEYS: '', ...SECRET }, /WALLHAND_KEYS is set but empty/],
@@ -23,6 +24,11 @@ const REFUSED: [string, Record<string, string>, RegExp][] = [
   ['a crew that climbs', { WALLHAND_KEYS: '../a:1', ...SECRET }, /a-z/],
   ['a crew of 41 letters', { WALLHAND_KEYS: `${'a'.repeat(41)}:1`, ...SECRET }, /1 to 40/],
   ['an empty key', { WALLHAND_KEYS: 'a:', ...SECRET }, /empty key/],
+  ['a key with a space in it', { WALLHAND_KEYS: 'a:long key', ...SECRET }, /a space in it/],
+  ['a workspace without a crew', { WALLHAND_CREWS: 'slack/T0123' }, /slack\/TEAM=crew/],
+  ['a workspace of a platform nobody knows', { WALLHAND_CREWS: 'post/T0123=harbour' }, /slack\/TEAM=crew/],
+  ['a workspace whose crew is in capitals', { WALLHAND_CREWS: 'slack/T0123=Harbour' }, /a-z/],
+  ['a gap in the list of workspaces', { WALLHAND_CREWS: 'slack/T0123=a,' }, /slack\/TEAM=crew/],
   ['a hash that is short', { WALLHAND_KEYS: 'a:sha256:abc', ...SECRET }, /64 hexadecimal/],
   ['a signing secret of 23 bytes', { WALLHAND_KEYS: `a:${key(23)}`, ...SECRET }, /24 to 64 bytes/],
   ['a signing secret of 65 bytes', { WALLHAND_KEYS: `a:${key(65)}`, ...SECRET }, /24 to 64 bytes/],
@@ -42,7 +48,11 @@ const REFUSED: [string, Record<string, string>, RegExp][] = [
 test.each(REFUSED)('with %s the server does not start, and says why', async (_, env, sentence) => {
   const read = await readConfig(env);
   expect(read.ok).toBe(false);
-  if (!read.ok) expect(read.refused.join(' ')).toMatch(sentence);
+  if (read.ok) return;
+  expect(read.refused).toHaveLength(1);
+  expect(read.refused[0]).toMatch(sentence);
+  // One sentence, with an example of what would do.
+  expect(read.refused[0]).toMatch(/^[^\n]*(such as|as sha256sum|as "openssl)[^\n]*\.$/);
 });
 
 test('with nothing set the server listens on this machine only, without keys', async () => {
@@ -70,6 +80,11 @@ test('with keys the server may listen on any address, and a crew may have severa
     ['webhook', 'c'],
   ]);
   expect(JSON.stringify(read)).not.toContain('"one"');
+});
+
+test('workspaces may be given to crews before their door is there', async () => {
+  const WALLHAND_CREWS = 'slack/T0123AB=harbour, discord/81384788765712384=hill';
+  expect((await readConfig({ WALLHAND_CREWS })).ok).toBe(true);
 });
 
 test('a short secret is used, and remarked on', async () => {

@@ -1,5 +1,5 @@
 import { mkdtempSync, rmSync } from 'node:fs';
-import { connect, createServer } from 'node:net';
+import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -82,29 +82,6 @@ test('a message that was answered is answered the same after the server was stop
 }, 30_000);
 
 test.each([
-  [
-    'an address of the network without keys',
-    { HOST: '0.0.0.0' },
-    /Without keys the server listens on this machine only/,
-  ],
-  ['an empty secret', { WALLHAND_SECRET: '' }, /WALLHAND_SECRET is set but empty/],
-  [
-    'an address it does not have',
-    { HOST: '192.0.2.1', WALLHAND_KEYS: 'a:b', WALLHAND_SECRET: 'c' },
-    /no address of this machine/,
-  ],
-])(
-  'told to use %s the server says why not in a sentence, and ends',
-  async (_, env, sentence) => {
-    const one = server({ PORT: '0', ...env });
-    expect(await one.ended).toBe(1);
-    expect(one.err()).toMatch(sentence);
-    expect(one.err()).not.toMatch(/ at .*:\d+/);
-  },
-  30_000,
-);
-
-test.each([
   ['no HTTP at all', 'asdf\r\n\r\n', 400],
   [
     'a header of 20,000 letters',
@@ -124,22 +101,3 @@ test.each([
   },
   30_000,
 );
-
-test('a port in use is said in a sentence', async () => {
-  const other = createServer().listen(0, '127.0.0.1');
-  await new Promise((resolve) => other.once('listening', resolve));
-  const address = other.address();
-  const port = typeof address === 'object' ? String(address?.port) : '';
-  const one = server({ PORT: port });
-  expect(await one.ended).toBe(1);
-  expect(one.err()).toMatch(new RegExp(`Port ${port} is in use`));
-  other.close();
-}, 30_000);
-
-test('a ledger that another process holds is said in a sentence', async () => {
-  const one = server({ PORT: '0' });
-  await one.wrote(/chat page/);
-  const two = server({ PORT: '0' });
-  expect(await two.ended).toBe(1);
-  expect(two.err()).toMatch(/in use by another process/);
-}, 30_000);

@@ -2,6 +2,9 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { onTestFinished } from 'vitest';
 
+/** Bytes a unit of `ulimit -f` (POSIX, sh). */
+const ULIMIT_BLOCK = 512;
+
 /** A process of ours with what it wrote, for as long as the test that started it. */
 export type Started = {
   child: ChildProcess;
@@ -13,8 +16,17 @@ export type Started = {
   wrote: (words: RegExp) => Promise<void>;
 };
 
-export function started(file: string, env: Record<string, string>, args: string[] = []): Started {
-  const child = spawn(process.execPath, [file, ...args], { env: { PATH: process.env.PATH ?? '', ...env } });
+/** `mostBytes` is the largest file it may write: what a disk with no more room does to it, without one. */
+export function started(
+  file: string,
+  env: Record<string, string>,
+  args: string[] = [],
+  mostBytes?: number,
+): Started {
+  const command = [process.execPath, file, ...args];
+  const limited = ['sh', '-c', `ulimit -f ${(mostBytes ?? 0) / ULIMIT_BLOCK}; exec "$0" "$@"`, ...command];
+  const [program = '', ...given] = mostBytes === undefined ? command : limited;
+  const child = spawn(program, given, { env: { PATH: process.env.PATH ?? '', ...env } });
   onTestFinished(() => {
     child.kill('SIGKILL');
   });
