@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { expect, test } from 'vitest';
 import { openCrews } from '../../../src/crews.ts';
+import { LedgerError } from '../../../src/ledger/store.ts';
 import { tinyFlow } from '../crew/tiny-flow.ts';
 import { started } from '../started.ts';
 import { contents } from './contents.ts';
@@ -19,108 +20,123 @@ function damagedLedger(folder: string, damaged: (whole: Buffer) => Uint8Array = 
   return file;
 }
 
-type Start = {
-  what: string;
-  /** Prepares a folder and gives the environment. */
-  env: (folder: string) => Record<string, string>;
-  sentence: RegExp;
-};
-
-const REFUSED: Start[] = [
-  {
-    what: 'a ledger of random bytes',
-    env: (folder) => {
+/** [what is there, made in a folder, which gives the one to keep ledgers in; the sentence] */
+const REFUSED: [string, (folder: string) => string, RegExp][] = [
+  [
+    'a ledger of random bytes',
+    (folder) => {
       writeFileSync(join(folder, 'local.sqlite'), randomBytes(8192));
-      return {};
+      return folder;
     },
-    sentence: /local\.sqlite is damaged or is no ledger .*left as it is: put a sound copy/,
-  },
-  {
-    what: 'a ledger with a damaged first page',
-    env: (folder) => {
+    /local\.sqlite is damaged or is no ledger .*left as it is: put a sound copy/,
+  ],
+  [
+    'a ledger with a damaged first page',
+    (folder) => {
       damagedLedger(folder, (whole) => whole.fill(7, 100, 4000));
-      return {};
+      return folder;
     },
-    sentence: /local\.sqlite is damaged or is no ledger/,
-  },
-  {
-    what: 'a ledger cut short',
-    env: (folder) => {
+    /local\.sqlite is damaged or is no ledger/,
+  ],
+  [
+    'a ledger cut short',
+    (folder) => {
       damagedLedger(folder, (whole) => whole.subarray(0, 5000));
-      return {};
+      return folder;
     },
-    sentence: /local\.sqlite is damaged or is no ledger/,
-  },
-  {
-    what: 'a ledger of a newer program',
-    env: (folder) => {
+    /local\.sqlite is damaged or is no ledger/,
+  ],
+  [
+    'a ledger of a newer program',
+    (folder) => {
       const db = new DatabaseSync(damagedLedger(folder));
       db.exec('UPDATE schema SET version = 99');
       db.close();
-      return {};
+      return folder;
     },
-    sentence: /schema 99, written by a newer program/,
-  },
-  {
-    what: 'a folder where the ledger should be',
-    env: (folder) => {
+    /schema 99, written by a newer program/,
+  ],
+  [
+    'a folder where the ledger should be',
+    (folder) => {
       mkdirSync(join(folder, 'local.sqlite'));
-      return {};
+      return folder;
     },
-    sentence: /local\.sqlite can't be opened .*WALLHAND_DATA=\.\/data/,
-  },
-  {
-    what: 'a file where the folder should be',
-    env: (folder) => {
+    /local\.sqlite can't be opened .*WALLHAND_DATA=\.\/data/,
+  ],
+  [
+    'a file where the folder should be',
+    (folder) => {
       writeFileSync(join(folder, 'data'), 'mine');
-      return { WALLHAND_DATA: join(folder, 'data') };
+      return join(folder, 'data');
     },
-    sentence: /ledgers can't be kept in .*data.*WALLHAND_DATA=\.\/data/,
-  },
-  {
-    what: 'a file above the folder',
-    env: (folder) => {
+    /ledgers can't be kept in .*data.*WALLHAND_DATA=\.\/data/,
+  ],
+  [
+    'a file above the folder',
+    (folder) => {
       writeFileSync(join(folder, 'data'), 'mine');
-      return { WALLHAND_DATA: join(folder, 'data', 'deep', 'down') };
+      return join(folder, 'data', 'deep', 'down');
     },
-    sentence: /ledgers can't be kept in .*down.*WALLHAND_DATA=\.\/data/,
-  },
-  {
-    what: 'a link to a disk that is not there',
-    env: (folder) => {
+    /ledgers can't be kept in .*down.*WALLHAND_DATA=\.\/data/,
+  ],
+  [
+    'a link to a disk that is not there',
+    (folder) => {
       symlinkSync(join(folder, 'unplugged', 'disk'), join(folder, 'data'));
-      return { WALLHAND_DATA: join(folder, 'data') };
+      return join(folder, 'data');
     },
-    sentence: /ledgers can't be kept in .*data.*WALLHAND_DATA=\.\/data/,
-  },
+    /ledgers can't be kept in .*data.*WALLHAND_DATA=\.\/data/,
+  ],
 ];
 
-test.each(REFUSED)(
-  'told to use $what the server says so in one sentence, ends, and touches nothing',
-  async ({ env, sentence }) => {
-    const folder = tempFolder();
-    const prepared = env(folder);
-    const before = contents(folder);
-    const server = started('src/server.ts', { PORT: '0', WALLHAND_DATA: folder, ...prepared });
-    expect(await server.ended).toBe(1);
-    expect(server.err()).toMatch(/^[^\n]+\n$/);
-    expect(server.err().trim()).toMatch(sentence);
-    expect([server.out(), contents(folder)]).toEqual(['', before]);
-  },
-  30_000,
-);
+/** Opens the crew `local`, and gives the sentence it is refused with. */
+function refusal(folder: string): string {
+  const crews = openCrews(folder, tinyFlow);
+  try {
+    crews.crewOf('local');
+  } catch (error) {
+    return error instanceof LedgerError ? error.message : `not a sentence: ${error}`;
+  } finally {
+    crews.close();
+  }
+  return 'opened';
+}
+
+test.each(REFUSED)('%s is refused in one sentence, and left as it is', (_, prepared, sentence) => {
+  const folder = tempFolder();
+  const data = prepared(folder);
+  const before = contents(folder);
+  expect(refusal(data)).toMatch(sentence);
+  expect(contents(folder)).toEqual(before);
+});
 
 test.skipIf(process.platform !== 'linux')(
-  'a folder that nobody may make anything in is said in one sentence, and the start does not hang',
-  async () => {
-    const server = started('src/server.ts', { PORT: '0', WALLHAND_DATA: '/proc/wallhand' });
-    expect(await server.ended).toBe(1);
-    expect(server.err()).toMatch(
-      /^The ledgers can't be kept in \/proc\/wallhand .*WALLHAND_DATA=\.\/data\.\n$/,
-    );
+  'a folder that takes nothing is refused, and not tried for ever',
+  () => {
+    expect(refusal('/proc/wallhand')).toMatch(/^The ledgers can't be kept in \/proc\/wallhand .*such as/);
   },
-  30_000,
 );
+
+// Root may write anywhere.
+test.skipIf(process.getuid?.() === 0)(
+  'a folder this user may not write to is refused in one sentence',
+  () => {
+    const folder = tempFolder();
+    chmodSync(folder, 0o555);
+    expect(refusal(folder)).toMatch(/local\.sqlite can't be opened .*WALLHAND_DATA=\.\/data\.$/);
+  },
+);
+
+test('a server whose ledger is damaged says so in one sentence, ends, and leaves it as it is', async () => {
+  const folder = tempFolder();
+  writeFileSync(join(folder, 'local.sqlite'), randomBytes(8192));
+  const before = contents(folder);
+  const server = started('src/server.ts', { PORT: '0', WALLHAND_DATA: folder });
+  expect(await server.ended).toBe(1);
+  expect(server.err()).toMatch(/^The ledger .*local\.sqlite is damaged [^\n]*\n$/);
+  expect([server.out(), contents(folder)]).toEqual(['', before]);
+}, 30_000);
 
 test.skipIf(process.platform === 'win32')(
   'a disk without room is said in one sentence',
@@ -128,20 +144,6 @@ test.skipIf(process.platform === 'win32')(
     const server = started('src/server.ts', { PORT: '0', WALLHAND_DATA: tempFolder() }, [], 0);
     expect(await server.ended).toBe(1);
     expect(server.err()).toMatch(/^The ledger .*local\.sqlite can't be opened .* with room .*\n$/);
-  },
-  30_000,
-);
-
-// Root may write anywhere.
-test.skipIf(process.getuid?.() === 0)(
-  'a folder this user may not write to is said in one sentence',
-  async () => {
-    const folder = tempFolder();
-    chmodSync(folder, 0o555);
-    const server = started('src/server.ts', { PORT: '0', WALLHAND_DATA: folder });
-    expect(await server.ended).toBe(1);
-    expect(server.err()).toMatch(/^The ledger .*local\.sqlite can't be opened .*WALLHAND_DATA=\.\/data\.\n$/);
-    expect([server.out(), contents(folder)]).toEqual(['', []]);
   },
   30_000,
 );
