@@ -10,8 +10,11 @@ import { openCrews } from './crews.ts';
 import { logLines } from './http/log-lines.ts';
 import { answerUnreadable, unreadableAddress } from './http/unreadable.ts';
 
-/** After this, whoever still waits for an answer is let go: a stop should not hang on a sleeping phone. */
-const LAST_ANSWERS_MS = 5000;
+/** After this, whoever is still in the middle of sending is let go: a stop should not hang on a sleeping phone. */
+const LAST_ANSWERS_MS = 2000;
+
+/** How often connections that have had their last answer are let go meanwhile. */
+const LET_GO_MS = 50;
 
 const read = await readConfig(process.env);
 if (read.ok) start(read.config);
@@ -29,7 +32,12 @@ function start(config: Config): void {
     asset: pageAssets(),
   });
   const { host: hostname, port } = config;
-  const server = createServer(getRequestListener(app.fetch, { hostname, errorHandler: unreadableAddress }));
+  const answer = getRequestListener(app.fetch, { hostname, errorHandler: unreadableAddress });
+  const server = createServer((request, response) => {
+    // Someone who talks without a pause would else keep a server that is told to stop.
+    if (!server.listening) response.shouldKeepAlive = false;
+    return answer(request, response);
+  });
   server.on('clientError', answerUnreadable);
   server.on('error', (error) => refuse([whyNotListening(error, config)]));
   server.listen(port, hostname, () => {
@@ -56,13 +64,12 @@ function portOf(server: Server): number {
 
 /** Answers who is waiting, takes nobody new, closes the ledgers. */
 function stop(server: Server, closeLedgers: () => void): void {
-  const letGo = setTimeout(() => server.closeAllConnections(), LAST_ANSWERS_MS);
+  setTimeout(() => server.closeAllConnections(), LAST_ANSWERS_MS);
+  setInterval(() => server.closeIdleConnections(), LET_GO_MS);
   server.close(() => {
-    clearTimeout(letGo);
     closeLedgers();
     process.exit(0);
   });
-  server.closeIdleConnections();
 }
 
 function crewsOf({ keys }: Config): Set<string> {
