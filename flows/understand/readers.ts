@@ -5,6 +5,7 @@ import { readCrew } from './building/crew.ts';
 import { readHazards } from './building/hazards.ts';
 import { readDepth } from './piece/depth.ts';
 import { readGlass } from './piece/glass.ts';
+import { likened } from './piece/likened.ts';
 import { readPieceKind } from './piece/piece-kind.ts';
 import { readProof } from './piece/proof.ts';
 import { readAcross } from './place/across.ts';
@@ -14,10 +15,12 @@ import { readUp } from './place/up.ts';
 import { askedLength, hanging, mass, size } from './quantities.ts';
 import { readBoard } from './wall/board.ts';
 import { readFinish } from './wall/finish.ts';
+import { readLoneMetres } from './wall/lone-metres.ts';
 import { readStuds } from './wall/studs.ts';
 import { readUnlisted } from './wall/unlisted.ts';
 import { readWall } from './wall/wall.ts';
-import { readWallPair, readWallSize } from './wall/wall-size.ts';
+import { readNamedWallPair, readWallPair } from './wall/wall-pair.ts';
+import { readWallSize } from './wall/wall-size.ts';
 import { readWallState } from './wall/wall-state.ts';
 import { type Found, nothing, type Reader } from './words/found.ts';
 import type { Outline } from './words/outline.ts';
@@ -45,7 +48,8 @@ const unless =
   (outline, listening) =>
     questions.includes(listening.awaiting) ? nothing(outline) : reader(outline, listening);
 
-const inMasonry: Reader = (outline, listening) =>
+/** A pair of figures answers the wall's width. */
+const asWallPair: Reader = (outline, listening) =>
   listening.awaiting === 'wall.widthMm' ? readWallPair(outline) : nothing(outline);
 
 /** Battens under plasterboard are the wall's, not the piece's. */
@@ -80,18 +84,27 @@ const FIGURES: readonly Reader[] = [
   unless(['wall.studs'], readStuds),
   readBoard,
   unless(['wall.finish'], readFinish),
-  inMasonry,
+  readNamedWallPair,
+  asWallPair,
   readWallSize,
   readDepth,
   unless(['piece.size'], size),
   unless(['piece.hanging'], hangerSaid),
   askedLength,
+  readLoneMetres,
 ];
 
 /** Every fact of a message, for the open question and for any other. */
 export function readAll(outline: Outline, listening: Listening): Found {
   const proof = readProof(outline, listening);
   if (proof.facts.length + proof.refused.length > 0) return proof;
+  const compared = likened(outline, listening.awaiting === 'piece.massKg');
+  if (compared === null) return readFacts(outline, listening);
+  const found = readFacts(compared.rest, { ...listening, awaiting: null });
+  return { ...found, refused: [compared.refusal, ...found.refused] };
+}
+
+function readFacts(outline: Outline, listening: Listening): Found {
   const weighed = mass(outline, listening);
   const unlisted = readUnlisted(weighed.rest, listening);
   const words = inTurn(unlisted.rest, listening, WORDS);

@@ -2,8 +2,8 @@ import type { Building } from '../../../core/job.ts';
 import type { AskBack, Fact, Listening } from '../../reading.ts';
 import { type Found, fact, nothing } from '../words/found.ts';
 import type { Outline } from '../words/outline.ts';
-import { countryIn } from './country.ts';
-import { type Beside, yearIn } from './year.ts';
+import { countryIn, inCapitals } from './country.ts';
+import { ageAsked, type Beside, yearIn } from './year.ts';
 
 type Tenure = Exclude<Building['tenure'], 'unknown' | undefined>;
 type Kind = Exclude<Building['kind'], 'unknown' | undefined>;
@@ -22,6 +22,8 @@ const TENURE: [Tenure, RegExp][] = [
     /\b(?:i|we) (?:own|bought|live in my own)\b|\b(?:own|owned) (?:it|the place|my own|by me|by us|our own|house|home)\b|\bowners?(?: occupied| occupier)?\b|\bmortgage\b|\bhomeowner\b|\bfreehold\b/,
   ],
 ];
+/** "My house", said in passing: an owner's, unless something else is said of it; confirmed before the plan. */
+const MY_HOUSE = /\b(?:my|our) (?:own |new |old )?(?:house|home)\b(?! ?(?:owner|s (?:landlord|owner)))/;
 const TENURE_ALONE: [Tenure, RegExp][] = [
   ['client', /\bcustomer\b|\bclient\b|\bnot mine\b|\bjob\b|\ba job\b/],
   ['tenant', /\brent\b|\blet\b/],
@@ -70,7 +72,10 @@ export function readBuilding(outline: Outline, listening: Listening): Found {
   const { words, said } = outline;
   const { awaiting } = listening;
   const found: Fact[] = [];
-  const country = awaiting === 'crew.people' ? null : countryIn(words, awaiting === 'building.country');
+  const country =
+    awaiting === 'crew.people'
+      ? null
+      : (countryIn(words, awaiting === 'building.country') ?? inCapitals(said));
   if (country !== null) found.push(fact('building.country', { building: { country } }, said));
   const rewired = /\bre ?-? ?wir(?:ed|ing)\b/.test(words) || awaiting === 'building.rewiredYear';
   const year = yearIn(words, {
@@ -91,14 +96,28 @@ export function readBuilding(outline: Outline, listening: Listening): Found {
   } else if (awaiting === 'building.tenure' && /\b(?:dont|not) rent/.test(words)) {
     found.push(fact('building.tenure', { building: { tenure: 'owner' } }, said, true));
   }
+  if (tenure === undefined && awaiting !== 'building.tenure' && MY_HOUSE.test(words)) {
+    found.push(fact('building.tenure', { building: { tenure: 'owner' } }, said, true));
+  }
   const kind = first(KINDS, words) ?? (awaiting === 'building.kind' ? first(KIND_ALONE, words) : undefined);
   if (kind !== undefined && (awaiting === 'building.kind' || saidOfBuilding(kind, words))) {
     found.push(fact('building.kind', { building: { kind } }, said, awaiting !== 'building.kind'));
   }
   const facts = [...found, ...permission(outline, listening)];
+  const age = year === null && awaiting === 'building.yearBuilt' ? ageAsked(words) : null;
+  if (age !== null) return { ...nothing(outline), facts, asks: [whichYear(age, said)] };
   if (awaiting === 'building.kind' && kind === undefined && ROOMS.test(words))
     return { ...nothing(outline), facts, asks: [whichBuilding(said)] };
   return { ...nothing(outline), facts };
+}
+
+function whichYear(text: string, said: string): AskBack {
+  const turns = /\bcentury\b/.test(text) ? [1900, 2000] : [];
+  const readings = turns.map((yearBuilt) => ({
+    label: `about ${yearBuilt}`,
+    fact: fact('building.yearBuilt', { building: { yearBuilt } }, said, true),
+  }));
+  return { question: 'building.yearBuilt', text, readings };
 }
 
 /** Rooms that houses have as well as public buildings. */

@@ -61,3 +61,14 @@ export function countryIn(text: string, asked: boolean): Country | null {
   if (place !== undefined) return place[0];
   return asked && ELSEWHERE.test(searched) ? 'other' : null;
 }
+
+/** In capitals the short names are the country, unless all of it is shouted: "a US house". Or before a house. */
+export function inCapitals(said: string): Country | null {
+  const shouted = !/\p{Ll}{2}/u.test(said);
+  const short =
+    (shouted ? null : /\b(USA?|UK|AU|NZ|GB|IE|CA|EU)\b/.exec(said)?.[1]) ??
+    /\b(?:an?|old|typical|in|our|my|this) (us|usa|uk|nz|au) (?:house|home|build|flat|apartment|place|wall)\b/i.exec(
+      said,
+    )?.[1];
+  return short === undefined ? null : (SHORT[short.toLowerCase()] ?? null);
+}

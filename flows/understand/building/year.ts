@@ -12,7 +12,11 @@ const DECADES: Record<string, number> = {
   nineties: 1990,
   noughties: 2000,
 };
-const DECADE = new RegExp(`\\b(${Object.keys(DECADES).join('|')})\\b`);
+const DECADE = new RegExp(
+  `\\b(?:(early|mid|middle|late)[ -]+(?:in )?(?:the )?)?(${Object.keys(DECADES).join('|')})\\b`,
+);
+/** Where in a decade its parts begin: the oldest year of what was said is the careful one. */
+const PART_OF_DECADE: Readonly<Record<string, number>> = { early: 0, mid: 4, middle: 4, late: 5 };
 /** Reigns by which British and Australian houses are dated; the first year is the older, so the careful one. */
 const REIGNS: Record<string, number> = {
   georgian: 1714,
@@ -27,7 +31,6 @@ const REIGNS: Record<string, number> = {
   postwar: 1945,
   'pre war': 1900,
   prewar: 1900,
-  'turn of the century': 1895,
   'art deco': 1920,
 };
 /** An "Edwardian mirror" dates the mirror. */
@@ -41,7 +44,7 @@ const PLAUSIBLE = { asked: 1200, earliest: 1700, latest: 2049 };
 const FOUR = '(?:1[2-9]|20)\\d\\d';
 const NO_MEASURE =
   '(?! ?(?:mm|cm|m|x|by|kg|in|inch|inches|ft|high|tall|wide|long|across|up|off|from|above)\\b| ?[x×*"\']|[.,]\\d)';
-const YEAR = new RegExp(`(?<![\\d.,x×*/])(?<![x×*] )\\b(${FOUR})\\b${NO_MEASURE}`, 'g');
+const YEAR = new RegExp(`(?<![\\d.,x×*/])(?<![x×*] )\\b(${FOUR})(?:\\b|(?=ish\\b))${NO_MEASURE}`, 'g');
 /** A figure is a year of building when these words stand about it. */
 const SAID_OF_BUILDING = new RegExp(
   `\\b(?:built|build|circa|dating|dates|dated|year|constructed|erected|rewired)(?: [a-z]\\w*){0,3},? ?(${FOUR})\\b|\\b(${FOUR}) (?:[a-z]\\w* )?(?:house|home|flat|build|built|building|terrace|semi|bungalow|cottage|apartment|place|unit|townhouse|construction)\\b|\\b(?:house|home|flat|building|place|apartment|unit|cottage|bungalow|terrace|semi) ?,? ?(?:is |was |its |from |of |about |around |circa |built )*(${FOUR})\\b${NO_MEASURE}`,
@@ -125,16 +128,21 @@ export function yearIn(text: string, beside: Beside): YearSaid | null {
   const range = /\b(1[5-9]\d\d|20\d\d)\s*(?:-|to|or|and|\/|through)\s*(1[5-9]\d\d|20\d\d)\b/.exec(text);
   if (range !== null && (asked || OF_BUILDING.test(text)))
     return { year: Math.min(Number(range[1]), Number(range[2])), inferred: true };
-  const decade = /\b(1[5-9]\d|20\d)0\s*'?s\b/.exec(text);
-  if (decade !== null) return { year: Number(`${decade[1]}0`), inferred: true };
+  const decade = /(?:\b(early|mid|middle|late)[ -]+(?:the )?)?\b(1[5-9]\d|20\d)0\s*'?s\b/.exec(text);
+  if (decade !== null)
+    return { year: Number(`${decade[2]}0`) + (PART_OF_DECADE[decade[1] ?? ''] ?? 0), inferred: true };
   const full = inPhrase(text) ?? (asked ? firstYear(text) : alone(text, beside));
   if (full !== null) return { year: full.year, inferred: full.inferred || VAGUE.test(text) };
   if (asked || OF_BUILDING.test(text)) {
-    const short = /(?:\b|')([2-9])0\s*'?s\b/.exec(text);
-    if (short !== null) return { year: 1900 + Number(short[1]) * 10, inferred: true };
-    const word = DECADE.exec(text)?.[1];
-    if (word !== undefined) return { year: DECADES[word] ?? 0, inferred: true };
+    const short = /(?:\b(early|mid|middle|late)[ -]+(?:the )?)?(?:\b|')([2-9])0\s*'?s\b/.exec(text);
+    if (short !== null)
+      return { year: 1900 + Number(short[2]) * 10 + (PART_OF_DECADE[short[1] ?? ''] ?? 0), inferred: true };
+    const [, part = '', word] = DECADE.exec(text) ?? [];
+    if (word !== undefined)
+      return { year: (DECADES[word] ?? 0) + (PART_OF_DECADE[part] ?? 0), inferred: true };
   }
+  const two = asked ? null : TWO_FIGURES.exec(text);
+  if (two !== null) return { year: 1900 + Number(two[1]), inferred: true };
   const reign = REIGN.exec(text.replaceAll('-', ' '))?.[1];
   if (reign !== undefined) return { year: REIGNS[reign] ?? 0, inferred: true };
   return asked ? inSpans(text) : null;
@@ -149,11 +157,29 @@ function firstYear(text: string): Stands | null {
   return null;
 }
 
+/** "Built 82", "built in '68": two figures are a year of the last century from thirty up; our choice. */
+const TWO_FIGURES =
+  /\b(?:built|build|dating from|dates from|circa)(?: (?:in|about|around|round))? '?([3-9]\d)(?:ish)?\b(?! ?(?:mm|cm|m|x|by|kg|in|ft|years?|high|wide)\b|[.,]?\d)/;
+
+/** What is known of an age and not of a year: there is no calendar here, and a century turns twice. */
+export function ageAsked(text: string): string | null {
+  if (/\bturn of (?:the|last) century\b/.test(text))
+    return 'Which century’s turn: about 1900, or about 2000?';
+  return /\b(?:\d{1,3}|[a-z]+ty|a hundred|hundred|twenty|few|couple of)(?:[ -]\w+)? ?(?:years?|yrs?|yr) old\b|\bcentury old\b/.test(
+    text,
+  )
+    ? 'An age I can’t turn into a year by myself. About which year, or which decade, was it built?'
+    : null;
+}
+
 const CENTURY = /\b(1[5-9]|2[01])(?:th|st)\s*(?:century|c\b)/;
 
 function inSpans(text: string): YearSaid | null {
   const century = CENTURY.exec(text);
   if (century !== null) return { year: (Number(century[1]) - 1) * 100, inferred: true };
-  const short = /^\W*(?:about |around |circa |in |'|early |late |mid )*'?([4-9]\d)\W*$/.exec(text);
+  const short =
+    /^\W*(?:(?:about|around|circa|in|early|late|mid|middle|it|its|was|built|dates?|from|i think|maybe|year|house) )*'?([3-9]\d)(?: ?-?ish|(?: or so| i think| maybe))?\W*$/.exec(
+      text,
+    );
   return short === null ? null : { year: 1900 + Number(short[1]), inferred: true };
 }

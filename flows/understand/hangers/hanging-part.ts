@@ -67,13 +67,13 @@ export function lowered(known: HangingSoFar | undefined, placed: readonly Placed
 
 /** "rings 640 apart" on a frame of known width: as far in on both sides. */
 export function fromSpan(placed: readonly Placed[], widthMm: Millimetres | undefined): Placed[] {
-  const apart = placed.find((each) => each.role === 'apart');
+  const span = placed.find((each) => each.role === 'span');
   const across = placed.some(
     (each) => each.role === 'in' || each.role === 'from-left' || each.role === 'from-right',
   );
-  if (apart === undefined || across || widthMm === undefined || apart.valueMm >= widthMm) return [...placed];
-  const inward: Placed = { ...apart, role: 'in', valueMm: mm((widthMm - apart.valueMm) / 2), inferred: true };
-  return [inward, ...placed.filter((each) => each !== apart)];
+  if (span === undefined || across || widthMm === undefined || span.valueMm >= widthMm) return [...placed];
+  const inward: Placed = { ...span, role: 'in', valueMm: mm((widthMm - span.valueMm) / 2), inferred: true };
+  return [inward, ...placed.filter((each) => each !== span)];
 }
 
 /** What is still to be asked before a way of hanging is complete: the path of the first missing field, or null. */

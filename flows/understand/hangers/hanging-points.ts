@@ -13,6 +13,8 @@ export type Laid = { points: Points; inferred: boolean } | { ask: string } | nul
 export type Circumstance = {
   single: boolean;
   middle: boolean;
+  /** Three or more. */
+  many: boolean;
   /** "The right is the same": what is said of one side holds for both. */
   same: boolean;
   downMm: Millimetres | null;
@@ -20,12 +22,19 @@ export type Circumstance = {
 
 /** Lays out the points from figures in, from the left or right, and down. */
 export function pointsOf(placed: readonly Placed[], about: Circumstance): Laid {
+  const span = placed.find((each) => each.role === 'span');
   const across = placed.filter(
     (each) => each.role === 'in' || each.role === 'from-left' || each.role === 'from-right',
   );
   const downs = placed.filter((each) => each.role === 'down');
   const down = (side: Side, index: number): Millimetres | undefined =>
     pick(downs, side, index)?.valueMm ?? about.downMm ?? undefined;
+  if (across.length === 0 && span !== undefined) {
+    if (about.many) return { ask: 'How far is each of them from the left side of the frame?' };
+    const half = span.valueMm / 2;
+    const points = [mm(-half), mm(half)].map((fromCentreMm) => ({ fromCentreMm, ...top(down('both', 0)) }));
+    return { points, inferred: !about.middle };
+  }
   if (across.length === 0) {
     if ((about.single || about.middle) && downs.length <= 1) {
       const point: Point = { fromCentreMm: mm(0), ...top(down('both', 0)) };

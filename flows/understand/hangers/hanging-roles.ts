@@ -13,6 +13,7 @@ type Role =
   | 'peak'
   | 'length'
   | 'apart'
+  | 'span'
   | 'seat'
   | 'stand-off'
   | null;
@@ -60,7 +61,8 @@ function roleOf(all: readonly Token[], found: Found, by: Hanging['by'] | null): 
   const tight = before.some((word) =>
     /^(pull|pulls|pulled|comes|come|goes|go|rise|rises|up|lifts|tight|peak|peaks|slack|apex)$/.test(word),
   );
-  if (isWord(next, 'apart', 'between', 'centres', 'centers')) return 'apart';
+  if (isWord(next, 'apart', 'between', 'centres', 'centers'))
+    return by === 'cord' && !isOfRings(all, found.from) ? 'apart' : 'span';
   const where = target(all, found.to);
   if (where === 'elsewhere') return null;
   const down =
@@ -77,6 +79,15 @@ function roleOf(all: readonly Token[], found: Found, by: Hanging['by'] | null): 
     return 'length';
   if (where === null && !down && /\binset( by| of)?$/.test(near)) return 'in';
   return plain(next, where, down);
+}
+
+/** Of a cord, "rings 640 apart" are its ends on the frame; what else is apart are the hooks on the wall. */
+function isOfRings(all: readonly Token[], from: number): boolean {
+  for (let at = from - 1; at >= 0; at -= 1) {
+    if (isWord(all[at], 'ring', 'rings', 'dring', 'drings', 'eye', 'eyes', 'ends', 'straps')) return true;
+    if (isWord(all[at], 'hook', 'hooks', 'nail', 'nails', 'screw', 'screws', 'pins')) return false;
+  }
+  return false;
 }
 
 function plain(next: Token | undefined, where: Target, down: boolean): Role {

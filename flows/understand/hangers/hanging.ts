@@ -125,9 +125,10 @@ function laidOut(all: readonly Token[], figures: readonly Placed[], about: About
   const share = shareDown(all, listening);
   const single = by === 'cord' ? false : words.count === 1;
   const middle = by === 'cord' ? false : words.middle && !figures.some((each) => each.role === 'in');
+  const many = words.count !== null && words.count > 2;
   const pairs = coordinates(all);
   const known = listening.known.piece?.hanging;
-  const spread = by === 'cord' ? figures : fromSpan(figures, listening.known.piece?.widthMm);
+  const spread = many ? figures : fromSpan(figures, listening.known.piece?.widthMm);
   const laid =
     pairs !== null
       ? { points: pairs.points, inferred: false }
@@ -136,6 +137,7 @@ function laidOut(all: readonly Token[], figures: readonly Placed[], about: About
         : pointsOf(spread, {
             single,
             middle,
+            many,
             same: words.same,
             downMm: typeof share === 'number' ? share : null,
           });

@@ -2,7 +2,7 @@ import type Fraction from 'fraction.js';
 import { type Millimetres, mm } from '../../../core/quantity.ts';
 import type { QuestionName } from '../../question.ts';
 import type { DisplayUnit } from '../../reading.ts';
-import { mayBeInward, speaksInches } from '../words/inward.ts';
+import { isPreposition, mayBeInward, speaksInches } from '../words/inward.ts';
 import { type Measure, measures } from '../words/measure.ts';
 import { isUnit, isWord, saidBetween, type Token } from '../words/token.ts';
 import { isLengthUnit, type LengthUnit, MM_IN } from '../words/unit.ts';
@@ -38,7 +38,11 @@ type Hearing = { unit: DisplayUnit; question?: QuestionName };
 const FEET_FROM = 7;
 
 export function lengthsIn(all: readonly Token[], hearing: Hearing): Found[] {
-  const said = sharedUnits(all, measures(all), bandOf(hearing.question));
+  const typed = measures(all).map(
+    (each): Measure =>
+      isPreposition(all, each, hearing.unit) ? { ...each, unit: null, to: each.to - 1 } : each,
+  );
+  const said = sharedUnits(all, typed, bandOf(hearing.question));
   const inches = speaksInches(all, said, hearing.unit);
   return said.map((measure) => found(all, measure, hearing, inches));
 }
@@ -53,16 +57,17 @@ function found(all: readonly Token[], said: Measure, hearing: Hearing, inches: b
     ? [...readingsOf(said, hearing, band), ...readingsOf(bare, hearing, band).slice(0, 1)]
     : readingsOf(inward ? bare : said, hearing, band);
   const unit = inward ? null : said.unit;
+  const to = inward ? said.to - 1 : said.to;
   const fallback = amount(said.value, unit ?? (hearing.unit === 'in' ? 'in' : 'mm'));
   const first = readings[0]?.valueMm ?? fallback.valueMm;
   const plain = unit ?? (hearing.unit === 'in' ? 'in' : 'mm');
   return {
     from: said.from,
-    to: inward ? said.to - 1 : said.to,
+    to,
     valueMm: first,
     unitSaid: unit,
     negative: said.negative,
-    text: saidBetween(all, said.from, inward ? said.to - 1 : said.to),
+    text: saidBetween(all, said.from, to),
     readings,
     inferred: readings.length === 1 && first !== amount(said.value, plain).valueMm,
     inward,

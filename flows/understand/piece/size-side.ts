@@ -32,7 +32,7 @@ export function isOfPiece(all: readonly Token[], side: Side, listening: Listenin
   const paired = all[side.to]?.text === 'x' || all[side.from - 1]?.text === 'x';
   if (paired && subjectBefore(all, side) === 'piece') return true;
   if (few && !paired && side.dimension === null) return false;
-  const after = subjectAfter(all, side);
+  const after = subjectAfter(all, side) ?? afterPair(all, side);
   if (after !== null) return after === 'piece';
   const before = subjectBefore(all, side);
   if (
@@ -55,6 +55,13 @@ export function isOfPiece(all: readonly Token[], side: Side, listening: Listenin
   }
   const wallAsked = listening.awaiting?.startsWith('wall.') === true;
   return open || before === 'piece' || !wallAsked || (paired && NO_PAIR_OF_ITS_OWN.has(listening.awaiting));
+}
+
+/** "900x1200 mirror": the noun is behind the second figure. */
+function afterPair(all: readonly Token[], side: Side) {
+  if (all[side.to]?.text !== 'x' || !isNumber(all[side.to + 1])) return null;
+  const to = all[side.to + 2]?.kind === 'unit' ? side.to + 3 : side.to + 2;
+  return subjectAfter(all, { from: side.to + 1, to });
 }
 
 /** Two figures with an "x" between, the words for them allowed: "1,250 mm (h) x 875 mm (w)". */

@@ -52,13 +52,13 @@ const FORMS: Form[] = [
   },
   {
     question: 'wall.thicknessMm',
-    words: /<(\d+)> thick (?:wall|stone|brick|block|concrete|masonry|rubble)\b/,
+    words: /(?<!\b(?:x|by) )<(\d+)> thick (?:wall|stone|brick|block|concrete|masonry|rubble)\b/,
     value: thickness,
     expected: 'the thickness of a wall',
   },
   {
     question: 'wall.thicknessMm',
-    words: /<(\d+)> (?:solid |double )?(?:brick|block|stone|concrete) wall\b/,
+    words: /(?<!\b(?:x|by) )<(\d+)> (?:solid |double )?(?:brick|block|stone|concrete) wall\b/,
     value: thickness,
     expected: 'the thickness of a wall',
   },
@@ -138,21 +138,4 @@ export function readWallSize(outline: Outline): Found {
 function figureOf(match: RegExpExecArray): { index: number; 0: string } {
   const figure = /<\d+>(?: (?:wide|long|across|high|tall|thick))*/.exec(match[0]);
   return { index: match.index + (figure?.index ?? 0), 0: figure?.[0] ?? match[0] };
-}
-
-const PAIR = /<(\d+)> ?(?:wide|long|across|w)?(?: (?:x|by|and|,|with))* <(\d+)> ?(?:high|tall|h)?/;
-
-/** In answer to the wall's width: "3.2m wide 2.4m high", "its 4m by 2.4m". */
-export function readWallPair(outline: Outline): Found {
-  const match = PAIR.exec(outline.text);
-  const marked =
-    match !== null && /\b(?:x|by|high|tall|h)\b/.test(match[0]) && !/\bthick\b|\bfrom\b/.test(outline.text);
-  const across = marked ? lengthOf(outline, match?.[1], 'wall.widthMm') : null;
-  const up = marked ? lengthOf(outline, match?.[2], 'wall.heightMm') : null;
-  if (match === null || across?.readings.length !== 1 || up?.readings.length !== 1) return nothing(outline);
-  if (across.negative || up.negative) return nothing(outline);
-  const options = { expected: 'the width of a wall', example: '2700' };
-  const one = settled(outline, 'wall.widthMm', across, width, options);
-  const two = settled(without(outline, match), 'wall.heightMm', up, height, options);
-  return { ...two, facts: [...one.facts, ...two.facts] };
 }

@@ -7,7 +7,7 @@ const COUNTED = new Set(
   pictures mirror mirrors painting paintings eye eyes clip clips plate plates hole holes cord cords wire wires loop loops string strings mark
   marks bracket brackets pin pins layer layers sheet sheets coat coats times time brick bricks storey storeys story floors
   years year yrs gauge bed beds bedroom bedrooms outlet outlets dring drings fixings anchors plugs windows doors percent
-  degrees degree deg kids walls`.split(/\s+/),
+  degrees degree deg kids walls bag bags sack sacks box boxes crate crates`.split(/\s+/),
 );
 
 /** Words that tell which way a figure is measured, or what it measures. */

@@ -74,6 +74,13 @@ function tellsDrop(all: readonly Token[], said: Measure): boolean {
   });
 }
 
+/** "900 x 1200 in the hall", "30x40 in a nice frame": an article behind it makes it no unit, unless inches are spoken. */
+export function isPreposition(all: readonly Token[], said: Measure, spoken: DisplayUnit): boolean {
+  if (said.unit !== 'in' || said.compound || said.tape || spoken === 'in') return false;
+  if (!isWord(all[said.to - 1], 'in') || all[said.to - 1]?.glued === true) return false;
+  return isWord(all[said.to], 'a', 'an', 'the', 'my', 'our', 'his', 'her', 'their', 'this');
+}
+
 function fromWhat(all: readonly Token[], at: number): Token | undefined {
   return isWord(all[at], 'the', 'it', 'its') ? all[at + 1] : all[at];
 }
