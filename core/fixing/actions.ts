@@ -108,7 +108,12 @@ function cordShears(
 export function aboveBottom(job: Job, { frame }: SetOut, mark: Mark | undefined): Millimetres {
   const up = mark?.upMm === undefined ? Number.NaN : mark.upMm - frame.bottomMm;
   if (up > 0) return mm(up);
-  const { piece } = job;
+  const { piece, place } = job;
+  // Under a ceiling of unknown height a mark is known by its drop, and so is the top of the frame.
+  if (mark?.downMm !== undefined && place.up.by === 'below-ceiling') {
+    const below = piece.heightMm - (mark.downMm - place.up.mm);
+    if (below > 0) return mm(below);
+  }
   const drop =
     piece.hanging.by === 'batten' ? piece.hanging.fromTopMm : (piece.hanging.points[0]?.fromTopMm ?? 0);
   return mm(Math.max(piece.heightMm - drop, 1));

@@ -15,14 +15,25 @@ import { envelope, linear, type PointLoad, type WorstCheck, worse } from './wors
 
 const OVER_PEOPLE: readonly string[] = ['bed', 'sofa', 'cot'];
 
-/** A fixing in the board alone, at each mark; `points` are what each must bear. */
+/**
+ * A fixing in the board alone, at each mark; `points` are what each must bear. `reach`: up to what is usual for
+ * it, or the rest up to its cap, which says nothing of what has been said already.
+ */
 export function boardCandidate(
   anchor: BoardAnchor,
   place: BoardPlace,
   points: readonly PointLoad[],
+  reach: 'usual' | 'to-the-cap',
 ): Candidate | Unusable {
   const { fastener, name } = anchor;
-  const no = (because: string): Unusable => ({ ok: false, fastener, name, because });
+  const last = reach === 'to-the-cap';
+  const no = (because: string): Unusable => ({
+    ok: false,
+    fastener,
+    name,
+    because,
+    ...(last && { quiet: true as const }),
+  });
   const why = whyNot(anchor, place);
   if (why !== null) return no(why);
   const inTimber = timberMarks(place);
@@ -36,9 +47,10 @@ export function boardCandidate(
   if (worst === null) return no('there is no mark for it');
   const held = worst;
   const point = envelope(points);
-  if (place.proven === null && isOverUsual(point.shearN, anchor.usualKg) && held.utilisation <= 1) {
+  const stretched =
+    place.proven === null && isOverUsual(point.shearN, anchor.usualKg) && held.utilisation <= 1;
+  if (stretched !== last)
     return no(`over the usual ${anchor.usualKg} kg for it, though within its cap: timber comes first`);
-  }
   return {
     ok: true,
     fastener,

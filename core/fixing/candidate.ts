@@ -26,6 +26,8 @@ export type Unusable = {
   readonly fastener: Fastener;
   readonly name: string;
   readonly because: string;
+  /** True where an earlier line has said it already. */
+  readonly quiet?: true;
 };
 
 /** The governing mode of a candidate, in the words of a plan. */

@@ -19,6 +19,7 @@ export function pick(walk: readonly (Candidate | Unusable)[]): Picked {
   let last = '';
   for (const each of walk) {
     if (!each.ok) {
+      if (each.quiet) continue;
       // A row that differs from the one before only in its gauge fails for the same reason: said once.
       const reason = `${each.fastener} ${each.because}`;
       if (chosen === null && reason !== last) {

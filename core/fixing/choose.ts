@@ -1,6 +1,7 @@
 import { STANDARD_GRAVITY } from '../quantity.ts';
 import { basisOf, uniqueBases } from '../sources.ts';
-import { type Load, loadOf } from './actions.ts';
+import { loadOf } from './actions.ts';
+import { battenActions } from './batten-actions.ts';
 import type { Candidate } from './candidate.ts';
 import type { ChooseFixing } from './choice.ts';
 import { pick } from './choose-from.ts';
@@ -12,6 +13,7 @@ import { notComputed } from './not-computed.ts';
 import { BATTEN } from './stand-off.ts';
 import { isOverUsual } from './usual.ts';
 import { walkedOf } from './walk-candidates.ts';
+import { nothingHolds } from './what-clears.ts';
 import { actionWhys } from './why-it-pulls.ts';
 
 /**
@@ -43,10 +45,7 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
     return {
       ok: false,
       actions,
-      because: Number.isFinite(actions.weightN)
-        ? NOTHING_HOLDS
-        : 'How heavy the piece is is not known, so nothing can be said to hold it.',
-      clears: Number.isFinite(actions.weightN) ? WHAT_CLEARS : 'Weigh it, or say what it is made of.',
+      ...nothingHolds(job, setOut, load),
       rejected,
       assumptions: [...load.assumptions, ...walked.assumptions],
       basis: [...load.basis, ...walked.basis],
@@ -57,7 +56,10 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
     chosen.fastener === 'batten-screws' ||
     chosen.fastener === 'board-across-studs';
   const fixing = chosen.fixing();
-  const acting = job.piece.hanging.by === 'batten' ? battenActions(load, chosen) : actions;
+  const acting =
+    job.piece.hanging.by === 'batten'
+      ? { ...actions, perMark: battenActions(job, setOut, load, chosen) }
+      : actions;
   const why = [
     load.massWhy,
     ...actionWhys(job, setOut, acting, load.comFromWallMm, load.comFromLeftEndMm),
@@ -93,21 +95,11 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
   };
 };
 
-const NOTHING_HOLDS =
-  'Nothing this program has a value for holds that in this wall. This needs someone who can design and sign for it.';
-const WHAT_CLEARS =
-  'Someone who can design and sign for it; or a rating from the packet or a pull test on site that holds; or more hangers, or a split batten, where the piece allows; or standing it on the floor.';
-
 const BATTEN_TAKEN = {
   field: 'batten',
   value: BATTEN.value,
   because: 'the batten or board is taken as 18 mm thick, with 40 mm from its screws to its lower edge',
 };
-
-/** At a batten's screws the load stands off the wall, so the pull is more than the piece's own. */
-function battenActions({ actions }: Load, { point }: Candidate): Load['actions'] {
-  return { ...actions, perMark: actions.perMark.map(({ id }) => ({ id, ...point })) };
-}
 
 function usualAdvice({ name, usualKg, point, worst }: Candidate): string[] {
   const acting = point.shearN / STANDARD_GRAVITY;

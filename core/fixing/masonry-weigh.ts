@@ -1,8 +1,8 @@
 import type { Job } from '../job.ts';
 import { type Millimetres, mm, type Newtons, newtons } from '../quantity.ts';
 import { basisOf } from '../sources.ts';
-import { aboveBottom } from './actions.ts';
-import { addedBatten, battenPoint } from './added-batten.ts';
+import { addedBatten } from './added-batten.ts';
+import { splitBattenPoint } from './batten-actions.ts';
 import { coneCharacteristic, GAMMA_MC, LEAST_DEPTH, UNKNOWN_CONCRETE } from './concrete-cone.ts';
 import { type FittedHole, fitHole } from './fit-hole.ts';
 import type { Place } from './fixing-place.ts';
@@ -39,7 +39,11 @@ export function weigh(row: WalkRow, place: Place): Weighed | Unfit {
   if (by === 'batten' && row.onBattenWholeKg !== undefined)
     return unfit('the piece hangs on a batten already');
   const points =
-    row.onBattenWholeKg === undefined ? setPoints(place) : addedBatten(place, row.onBattenWholeKg);
+    row.onBattenWholeKg === undefined
+      ? by === 'batten'
+        ? splitBattenPoint(job, place.setOut, place.load)
+        : place.load.actions.perMark
+      : addedBatten(place, row.onBattenWholeKg);
   if (typeof points === 'string') return unfit(points);
 
   const hole = fitHole(row, place, onBatten);
@@ -96,19 +100,4 @@ function coneForGood(depthMm: Millimetres): Newtons {
   const { concrete, installation } = GAMMA_MC.value;
   const whole = coneCharacteristic('post-installed', 'cracked', UNKNOWN_CONCRETE.value.cylinderMpa, depthMm);
   return newtons(whole / (concrete * installation * GAMMA_G.value));
-}
-
-/** Loads at the marks as set out; for a split batten each of its screws, the worst of the row for all of them. */
-function setPoints({ job, setOut, load }: Place): readonly PointLoad[] {
-  if (job.piece.hanging.by !== 'batten') return load.actions.perMark;
-  const { marks } = setOut;
-  const first = marks[0];
-  const last = marks.at(-1);
-  if (!first || !last) return [];
-  const spacing = mm((last.fromLeftMm - first.fromLeftMm) / Math.max(1, marks.length - 1));
-  const middle = (first.fromLeftMm + last.fromLeftMm) / 2;
-  const off = mm(load.comFromLeftEndMm - middle);
-  return [
-    battenPoint(load, marks.length, spacing, off, BATTEN.value.thicknessMm, aboveBottom(job, setOut, first)),
-  ];
 }

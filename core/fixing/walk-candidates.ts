@@ -1,10 +1,11 @@
 import type { Job } from '../job.ts';
 import type { SetOut } from '../layout/set-out.ts';
 import type { Assumption } from '../plan-shape.ts';
-import { mm, newtons } from '../quantity.ts';
+import { mm } from '../quantity.ts';
 import { type Basis, basisOf } from '../sources.ts';
 import { acrossStuds } from './across-studs.ts';
-import { aboveBottom, type Load } from './actions.ts';
+import type { Load } from './actions.ts';
+import { splitBattenPoint } from './batten-actions.ts';
 import { BOARD_ANCHORS, BOARD_ONLY } from './board-anchors.ts';
 import { boardCandidate } from './board-candidate.ts';
 import type { BoardPlace } from './board-place.ts';
@@ -12,14 +13,11 @@ import type { Candidate, Unusable } from './candidate.ts';
 import { boardOf, coatOnBoard, finishOf } from './finish.ts';
 import type { HoldingCap } from './holding-cap.ts';
 import { masonryCandidate } from './masonry-candidate.ts';
-import { outwardPull } from './outward-pull.ts';
-import { pryingPull } from './prying.ts';
 import type { Gauge } from './screw-sizes.ts';
 import { BATTEN, standOffOf } from './stand-off.ts';
 import { shelfOf } from './stocked-lengths.ts';
 import { studCandidate } from './stud-candidate.ts';
 import { walkOf } from './walks.ts';
-import type { PointLoad } from './worst-check.ts';
 
 export type Walked = {
   readonly walk: readonly (Candidate | Unusable)[];
@@ -79,19 +77,19 @@ const INTO_STUDS: readonly (readonly [Gauge, number])[] = [
 const ACROSS: readonly Gauge[] = [10, 12, 14];
 
 function boardWalk(place: BoardPlace): readonly (Candidate | Unusable)[] {
-  const points = place.batten ? battenPoints(place) : place.load.actions.perMark;
+  const points = place.batten
+    ? splitBattenPoint(place.job, place.setOut, place.load)
+    : place.load.actions.perMark;
   const across = ACROSS.map((gauge) => acrossStuds(gauge, place));
-  const anchors = BOARD_ANCHORS.map((anchor) => boardCandidate(anchor, place, points));
-  if (place.batten) return [...across, ...anchors];
-  return [...INTO_STUDS.map(([gauge, into]) => studCandidate(gauge, into, place)), ...anchors, ...across];
-}
-
-function battenPoints({ job, setOut, load }: BoardPlace): readonly PointLoad[] {
-  const { weightN, perMark } = load.actions;
-  const n = Math.max(1, perMark.length);
-  const prying = pryingPull(weightN, BATTEN.value.thicknessMm, BATTEN.value.screwToLowerEdgeMm, n);
-  const pull = outwardPull(weightN, load.comFromWallMm, aboveBottom(job, setOut, setOut.marks[0])) / n;
-  return perMark.map(() => ({ shearN: newtons(weightN / n), tensionN: newtons(prying + pull) }));
+  const anchors = BOARD_ANCHORS.map((anchor) => boardCandidate(anchor, place, points, 'usual'));
+  // Between what is usual and the cap a toggle comes last: timber first.
+  const toTheCap = BOARD_ANCHORS.filter((anchor) => anchor.toggle).map((anchor) =>
+    boardCandidate(anchor, place, points, 'to-the-cap'),
+  );
+  const inTimber = INTO_STUDS.map(([gauge, into]) => studCandidate(gauge, into, place));
+  return place.batten
+    ? [...across, ...anchors, ...toTheCap]
+    : [...inTimber, ...anchors, ...across, ...toTheCap];
 }
 
 function unitAssumed({ wall }: Job): Assumption[] {

@@ -26,7 +26,9 @@ export function actionWhys(
       of: 'load on each mark',
       formula: cord
         ? 'one hook all; of two or more the outer two half each, with the cord’s pull inward T (1 - cos th)'
-        : 'outer two by the lever rule: W (x2 - xc) / (x2 - x1); inner ones none',
+        : piece.hanging.by === 'batten'
+          ? 'of a stiff row W / n + W e x / sum(x^2), x from its middle; across studs the outer two by the lever rule'
+          : 'outer two by the lever rule: W (x2 - xc) / (x2 - x1); inner ones none',
       inputs: { weightN: tenth(weightN), massFromLeftEndMm: tenth(comFromLeftEndMm), by: piece.hanging.by },
       result: perMark.map(({ id, shearN }) => `${id} ${tenth(shearN)} N`).join(', '),
       basis: BASIS,
@@ -34,7 +36,9 @@ export function actionWhys(
     {
       of: 'outward pull',
       formula:
-        'share of the weight x centre of mass from the wall / height of the mark above the bottom edge',
+        piece.hanging.by === 'batten'
+          ? 'share of the weight x centre of mass from the wall / height above the bottom edge, and W a / z of the batten that stands off the wall'
+          : 'share of the weight x centre of mass from the wall / height of the mark above the bottom edge',
       inputs: { weightN: tenth(weightN), comFromWallMm: tenth(comFromWallMm) },
       result: perMark.map(({ id, tensionN }) => `${id} ${tenth(tensionN)} N`).join(', '),
       basis: BASIS,

@@ -13,6 +13,7 @@ type Given = {
   piece?: Partial<Job['piece']>;
   proof?: Job['proof'];
   below?: Job['place']['below'];
+  up?: Job['place']['up'];
 };
 
 /** Hangers evenly across the top of a piece. */
@@ -59,7 +60,7 @@ export function fixingJob(given: Given): Job {
     },
     place: {
       across: { by: 'centre' },
-      up: { by: 'centre-at', mm: mm(1500) },
+      up: given.up ?? { by: 'centre-at', mm: mm(1500) },
       below: given.below ?? 'nothing',
     },
     ...(given.proof && { proof: given.proof }),
