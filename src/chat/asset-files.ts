@@ -6,6 +6,7 @@ export const ASSET_TYPES: Readonly<Record<string, string>> = {
   'page.css': STYLE,
   'icon.svg': 'image/svg+xml',
   'card.css': STYLE,
+  'drawing.css': STYLE,
   'say.css': STYLE,
   'page.js': SCRIPT,
   'card.js': SCRIPT,
@@ -24,4 +25,5 @@ export const ASSET_TYPES: Readonly<Record<string, string>> = {
   'tabs.js': SCRIPT,
   'tape.js': SCRIPT,
   'transcript.js': SCRIPT,
+  'turn.js': SCRIPT,
 };

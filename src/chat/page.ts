@@ -13,6 +13,7 @@ export function chatPage() {
     <link rel="stylesheet" href="/chat/page.css" />
     <link rel="stylesheet" href="/chat/say.css" />
     <link rel="stylesheet" href="/chat/card.css" />
+    <link rel="stylesheet" href="/chat/drawing.css" />
     <script type="module" src="/chat/page.js"></script>
   </head>
   <body>

@@ -57,7 +57,14 @@ export function planCard(plan, answer) {
 /** @param {LoggedPlan['assumptions'][number]} assumption */
 function assumptionWords({ field, value, because }) {
   const said = typeof value === 'object' ? JSON.stringify(value) : String(value);
-  return `${field}: ${said}. ${because}`;
+  return `${fieldWords(field)}: ${said}. ${because}`;
+}
+
+/** A job's field as words: `wall.finish.thicknessMm` is "wall finish thickness, mm". */
+function fieldWords(/** @type {string} */ field) {
+  const [, name = field, unit = ''] = /^(.*?)(Mm|Kg)?$/.exec(field) ?? [];
+  const spelled = name.replaceAll('.', ' ').replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
+  return unit === '' ? spelled : `${spelled}, ${unit.toLowerCase()}`;
 }
 
 /**

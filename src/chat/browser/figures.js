@@ -6,13 +6,28 @@ function figure(/** @type {number} */ value) {
 
 /** @typedef {import('../../../core/plan-shape.ts').Fixing} Fixing */
 
-/** A name of the contract as words: `plug-and-screw`, `screw-bending`. */
+/** A name of the contract as words: `plug-and-screw`. */
 function words(/** @type {string} */ name) {
   return name.replaceAll('-', ' ');
 }
 
 /** A number nobody published is never shown as if somebody had. */
 const NO_SOURCE = ': common practice, no source';
+
+/** @type {Record<Fixing['governing']['mode'], string>} */
+const LIMITS = {
+  'screw-bending': 'what the screw bears before it bends',
+  'screw-shear': 'what the screw bears before it shears',
+  'screw-tension': 'what the screw bears before it tears',
+  'plug-cap': 'the cap for such a plug',
+  'packet-rating': 'the packet’s rating',
+  'pull-test': 'what the pull test allows',
+  'timber-lateral': 'what the timber bears sideways',
+  'timber-withdrawal': 'what draws the screw out of the timber',
+  'concrete-cone': 'what breaks the concrete out',
+  masonry: 'what the masonry bears',
+  'anchor-cap': 'the cap for such a fixing',
+};
 
 const ACTIONS = {
   rotary: 'rotary, no hammer',
@@ -42,7 +57,7 @@ export function fixingLines(fixing) {
     ['Note', fixing.note],
     [
       'Load',
-      `${Math.round(fixing.utilisation * 100)} % of what ${words(governing.mode)} allows${governing.noSource ? NO_SOURCE : ''}`,
+      `${Math.round(fixing.utilisation * 100)} % of ${LIMITS[governing.mode]}${governing.noSource ? NO_SOURCE : ''}`,
     ],
   ];
   return lines.flatMap(([name, value]) => (value ? [[name, value]] : []));

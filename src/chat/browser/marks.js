@@ -1,6 +1,6 @@
 // @ts-check
 import { drawingOf } from './drawing.js';
-import { element, svgElement } from './elements.js';
+import { element, hidden, svgElement } from './elements.js';
 import { tapeIn, UNIT_NAMES } from './tape.js';
 
 /** @typedef {import('./card.js').LoggedPlan} LoggedPlan */
@@ -42,9 +42,8 @@ export function marksTable(marks, unit) {
   const tape = tapeIn(unit);
   const down = marks.some(({ downMm }) => downMm !== undefined);
   const here = marks.some(({ upHereMm }) => upHereMm !== undefined);
-  const on = marks.some((mark) => mark.on !== undefined);
-  const heads = ['Mark', 'From left', 'From right', down ? 'Down' : 'Up', here && 'Tape here', on && 'On'];
-  const rows = marks.map((mark) =>
+  const heads = ['Mark', 'From left', 'From right', down ? 'Down' : 'Up', here && 'Tape here'];
+  const rows = marks.flatMap((mark) => [
     element(
       'tr',
       {},
@@ -53,9 +52,9 @@ export function marksTable(marks, unit) {
       element('td', {}, tape(mark.fromRightMm)),
       element('td', {}, tape((down ? mark.downMm : mark.upMm) ?? 0)),
       here && element('td', {}, tape(mark.upHereMm ?? mark.upMm ?? 0)),
-      on && element('td', { class: 'on' }, mark.on ?? ''),
     ),
-  );
+    mark.on !== undefined && whatItIsOn(mark.id, inUnit(mark.on, unit), here ? 4 : 3),
+  ]);
   const head = heads.map((each) => each && element('th', { scope: 'col' }, each));
   return element(
     'table',
@@ -64,6 +63,27 @@ export function marksTable(marks, unit) {
     element('thead', {}, element('tr', {}, ...head)),
     element('tbody', {}, ...rows),
   );
+}
+
+/**
+ * A row of its own under the mark's figures: it is words, and a phone is narrow.
+ * @param {string} id
+ * @param {string} on
+ * @param {number} columns
+ */
+function whatItIsOn(id, on, columns) {
+  return element(
+    'tr',
+    { class: 'on' },
+    element('td', {}),
+    element('td', { colspan: String(columns) }, hidden(`Mark ${id}: `), on),
+  );
+}
+
+/** Lengths in words, which a plan has in millimetres, as the person's tape reads them. */
+function inUnit(/** @type {string} */ text, /** @type {Unit} */ unit) {
+  const tape = tapeIn(unit);
+  return text.replace(/(\d+(?:\.\d+)?) mm\b/g, (_, value) => `${tape(Number(value))} ${unit}`);
 }
 
 /**

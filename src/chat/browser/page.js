@@ -1,12 +1,12 @@
 // @ts-check
-import { planCard } from './card.js';
 import { offer } from './choices.js';
-import { element, found, hidden } from './elements.js';
+import { found } from './elements.js';
 import { outbox } from './outbox.js';
 import { fetchPlan, postMessage } from './post.js';
-import { openQuestion, repliesOf } from './replies.js';
+import { openQuestion } from './replies.js';
 import { fromOtherTabs, takeIn } from './tabs.js';
 import { begun, keep, newId, restored } from './transcript.js';
+import { turnNode } from './turn.js';
 
 /** @typedef {import('./transcript.js').Turn} Turn */
 
@@ -100,26 +100,13 @@ function settled(turn, outcome) {
   bringIntoView(turn);
 }
 
-/** Puts a turn on the page, or what it has become in its place: what the person said stays as it stands. */
+/** Puts a turn on the page, or what it has become in its place. */
 function show(/** @type {Turn} */ turn) {
-  const before = shown.get(turn.id);
-  const node = before ?? element('div', { class: 'turn' });
-  if (!before) node.append(element('p', { class: 'mine' }, hidden('You: '), turn.shown));
-  while (node.children.length > 1) node.lastElementChild?.remove();
-  if (turn.refused)
-    node.append(
-      element('p', { class: 'theirs refused' }, hidden('wallhand: '), `Not taken. ${turn.refused}`),
-    );
-  if (turn.answer) {
-    const { plan, answer } = turn;
-    const named = answer.replies.find((reply) => reply.kind === 'plan');
-    const card = plan ? { card: quietly(planCard(plan, answer)), clear: plan.clear } : null;
-    node.append(...repliesOf(answer, card));
-    if (named && !plan) void addCard(turn, named.id);
-  }
-  node.classList.toggle('waiting', turn.state === 'waiting');
-  if (!before) log.append(node);
+  const node = turnNode(turn, shown.get(turn.id));
+  if (!shown.has(turn.id)) log.append(node);
   shown.set(turn.id, node);
+  const named = turn.answer?.replies.find((reply) => reply.kind === 'plan');
+  if (named && !turn.plan) void addCard(turn, named.id);
 }
 
 /** The card comes after the words, when it has been fetched; without it the words are enough to drill by. */
@@ -128,14 +115,10 @@ async function addCard(/** @type {Turn} */ turn, /** @type {string} */ id) {
   if (!plan || turn.plan) return;
   turn.plan = plan;
   keep(transcript);
+  // Its words were read out already, as they came.
+  shown.get(turn.id)?.setAttribute('aria-live', 'off');
   show(turn);
   if (turn === transcript.turns.at(-1)) bringIntoView(turn);
-}
-
-/** A card is too long to be read out as it comes; its words were, and it can be walked through. */
-function quietly(/** @type {HTMLElement} */ node) {
-  node.setAttribute('aria-live', 'off');
-  return node;
 }
 
 function offerChoices() {

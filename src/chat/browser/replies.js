@@ -40,12 +40,18 @@ function replyNode(reply) {
     case 'caution':
       return element('p', { class: `theirs caution ${reply.severity}` }, reply.text);
     case 'question':
-      return element('p', { class: 'theirs question' }, reply.text);
+      return element('p', { class: 'theirs question' }, ...asked(reply.text));
     case 'table':
       return element('div', { class: 'theirs' }, table(reply));
     default:
       return element('p', { class: 'theirs' }, reply.text);
   }
+}
+
+/** What is asked stands out; what is read back before it, line by line, does not. */
+function asked(/** @type {string} */ text) {
+  const at = text.lastIndexOf('\n') + 1;
+  return [text.slice(0, at), element('strong', {}, text.slice(at))];
 }
 
 /** @param {Extract<Reply, { kind: 'table' }>} reply */

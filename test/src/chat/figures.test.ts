@@ -19,6 +19,6 @@ test('what goes in is told as one would ask for it over a counter', () => {
     Hole: '72 mm deep, rotary until you know it is solid',
     Plug: '8 × 50 mm',
     Screw: '14 gauge, 6.1 × 75 mm, pan head',
-    Load: '93 % of what screw bending allows',
+    Load: '93 % of what the screw bears before it bends',
   });
 });
