@@ -18,7 +18,7 @@ export type Body = {
   awaiting: string | null;
   known: unknown;
   plan: string | null;
-  replies: { text: string }[];
+  replies: ({ text: string } & { [field in 'kind' | 'id' | 'severity' | 'verdict']?: string })[];
 };
 
 export async function realApp(): Promise<RealApp> {

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { ASSET_TYPES } from '../../src/chat/asset-files.ts';
 import { appUnderTest } from '../src/app-under-test.ts';
 import { answerContract } from '../src/contract/answers.ts';
+import { fieldContract } from '../src/contract/fields.ts';
 import { jobContract } from '../src/contract/jobs.ts';
 import { keyContract } from '../src/contract/keys.ts';
 import { localOnlyContract } from '../src/contract/local-only.ts';
@@ -12,6 +13,7 @@ import { webhookSignatureContract } from '../src/contract/webhook-signature.ts';
 
 // What the doors take and refuse is the same in workerd, whose Request, streams and WebCrypto are its own.
 answerContract(appUnderTest);
+fieldContract(appUnderTest);
 jobContract(appUnderTest);
 keyContract(appUnderTest);
 localOnlyContract(appUnderTest);
