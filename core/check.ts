@@ -38,8 +38,8 @@ export function checkOf(job: Job, measured: Measured): Check {
   if (plan.verdict === 'stop' || !layout.ok) return stops(plan);
 
   const pairs = paired(plan.marks, measured.marks ?? []);
-  const marks = pairs.map((pair) => ({ id: pair.planned.id, offByMm: offBy(pair, pairs[0]) }));
-  const tiltDeg = tiltBetween(pairs);
+  const marks = pairs.map((pair) => ({ id: pair.planned.id, offByMm: toTenths(offBy(pair, pairs[0])) }));
+  const tiltDeg = asSaid(tiltBetween(pairs));
   const { fixing } = measured;
   const inHand =
     fixing && Object.values(fixing).some((each) => each !== undefined) ? holds(job, layout, fixing) : null;
@@ -77,6 +77,14 @@ export function checkOf(job: Job, measured: Measured): Check {
     text: text.join(' ') || 'Nothing was measured: give at least one mark or the fixing in your hand.',
   });
 }
+
+const toTenths = ({ across, up }: { across: Millimetres; up: Millimetres }) => ({
+  across: toTenth(across),
+  up: toTenth(up),
+});
+
+/** To the hundredth that is given out, so that what reads 0.2 counts as 0.2. */
+const asSaid = (tiltDeg: Degrees | null): Degrees | null => rounded({ tiltDeg }).tiltDeg;
 
 /** A tape from the datum below a later mark reads what the datum's fall makes of it: said, so that nobody moves a right mark. */
 function readBelow({ planned, found }: Pair): string[] {

@@ -42,6 +42,14 @@ export function holds(job: Job, setOut: SetOut, inHand: InHand): HandVerdict {
   );
   const utilisation = worst.worst.utilisation;
   const wrong = wrongWith(job, inHand, worst.fixing());
+  const enough = fits.find((each) => each.worst.utilisation <= 1);
+  if (utilisation > 1 && enough) {
+    return {
+      holds: false,
+      utilisation,
+      text: `You have not said enough for me to say that it holds: ${enough.name} would, ${worst.name} would not. Say which fixing it is, the plug’s size and the screw’s gauge.`,
+    };
+  }
   if (utilisation > 1) {
     return {
       holds: false,

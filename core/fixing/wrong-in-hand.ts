@@ -6,6 +6,7 @@ import { finishOf } from './finish.ts';
 import type { InHand } from './hand.ts';
 import { HOLE_BEYOND } from './hole.ts';
 import { BATTEN, standOffOf } from './stand-off.ts';
+import { LEAD_HOLE } from './timber-species.ts';
 
 /** A worn or mislabelled bit is this much off its plug before the plug is loose or won't go in. */
 const BIT_OFF = sourced(
@@ -21,23 +22,44 @@ export function wrongWith(job: Job, inHand: InHand, asReckoned: Fixing): string[
   return [
     ...drillWrong(inHand, asReckoned),
     ...headWrong(job, inHand, asReckoned),
-    ...(asReckoned.plug ? plugLengthsWrong(job, inHand) : tooShort(inHand, asReckoned)),
+    ...(asReckoned.plug
+      ? plugLengthsWrong(job, inHand, asReckoned, asReckoned.plug.lengthMm)
+      : tooShort(inHand, asReckoned)),
   ];
 }
 
-/** The hammer where the plan says rotary breaks webs; a bit of another size than the plug leaves it loose or out. */
+/** The hammer where the plan says rotary breaks webs; a bit of another kind or size leaves plug or thread loose. */
 function drillWrong({ bit, plug }: InHand, asReckoned: Fixing): string[] {
   const wrong: string[] = [];
   if (bit?.action === 'hammer-after-finish' && asReckoned.bit.action !== 'hammer-after-finish')
     wrong.push('No hammer in this wall: rotary only, or the hole breaks out behind and holds nothing.');
-  if (bit?.diameterMm !== undefined && plug?.diameterMm !== undefined) {
-    const off = bit.diameterMm - plug.diameterMm;
+  if (isOtherKind(bit?.kind, asReckoned.bit.kind))
+    wrong.push(`A ${bit?.kind} bit is not for this wall: it wants a ${asReckoned.bit.kind} bit.`);
+  const plugMm = plug?.diameterMm ?? asReckoned.plug?.diameterMm;
+  if (bit?.diameterMm !== undefined && plugMm !== undefined) {
+    const off = bit.diameterMm - plugMm;
     if (Math.abs(off) >= BIT_OFF.value)
       wrong.push(
-        `A ${tenth(bit.diameterMm)} mm hole is too ${off > 0 ? 'slack' : 'tight'} for a ${tenth(plug.diameterMm)} mm plug: drill ${tenth(plug.diameterMm)} mm.`,
+        `A hole of ${tenth(bit.diameterMm)} mm is too ${off > 0 ? 'slack' : 'tight'} for a plug of ${tenth(plugMm)} mm: drill ${tenth(plugMm)} mm.`,
+      );
+  }
+  if (bit?.diameterMm !== undefined && asReckoned.pilot) {
+    const { diameterMm } = asReckoned.pilot;
+    // The same root, at nine tenths instead of seven: past that even hardwood is left no thread.
+    const widest = (diameterMm * LEAD_HOLE.value.hardwood) / LEAD_HOLE.value.softwood;
+    if (bit.diameterMm > widest)
+      wrong.push(
+        `A pilot of ${tenth(bit.diameterMm)} mm leaves the thread nothing to bite: drill ${tenth(diameterMm)} mm.`,
       );
   }
   return wrong;
+}
+
+/** Masonry and tile bits do for each other's walls in turn, and a metal bit goes through wood. */
+function isOtherKind(inHand: Fixing['bit']['kind'] | undefined, wanted: Fixing['bit']['kind']): boolean {
+  const forStone = (kind: Fixing['bit']['kind']): boolean => kind === 'masonry' || kind === 'tile';
+  if (inHand === undefined || inHand === 'none' || wanted === 'none' || inHand === wanted) return false;
+  return forStone(inHand) !== forStone(wanted);
 }
 
 /** A ring slides off a countersunk head; nothing with a hexagon or a washer goes into a keyhole. */
@@ -56,20 +78,27 @@ function headWrong({ piece }: Job, { screw }: InHand, asReckoned: Fixing): strin
 }
 
 /** Lengths that do not add up in masonry: C-WL-2, a hole too shallow, a screw too short or one that bottoms. */
-function plugLengthsWrong(job: Job, { bit, plug, screw }: InHand): string[] {
+function plugLengthsWrong(
+  job: Job,
+  { bit, plug, screw }: InHand,
+  { fastener }: Fixing,
+  reckonedMm: Millimetres,
+): string[] {
   const finish = finishOf(job.wall).thicknessMm;
   const { hanging } = job.piece;
-  const outside = hanging.by === 'batten' ? BATTEN.value.thicknessMm : standOffOf(hanging).standOffMm;
+  const onBatten = hanging.by === 'batten' || fastener === 'batten-screws';
+  const outside = onBatten ? BATTEN.value.thicknessMm : standOffOf(hanging).standOffMm;
   const wrong: string[] = [];
   const depth = bit?.depthMm;
-  const plugged = plug?.lengthMm;
+  // Where the plug was not said it is the one that was reckoned with.
+  const plugged = plug?.lengthMm ?? reckonedMm;
   const { plugMm, screwMm } = HOLE_BEYOND.value;
-  if (depth !== undefined && plugged !== undefined && depth < finish + plugged) {
+  if (depth !== undefined && depth < finish + plugged) {
     wrong.push(
       `Part of that plug sits in plaster, which holds nothing. Go deeper, to ${whole(mm(finish + plugged + plugMm))} mm, or use a longer plug.`,
     );
   }
-  if (screw?.lengthMm !== undefined && plugged !== undefined && screw.lengthMm < outside + finish + plugged) {
+  if (screw?.lengthMm !== undefined && screw.lengthMm < outside + finish + plugged) {
     wrong.push(
       `The screw is too short to fill the plug: ${whole(mm(outside + finish + plugged))} mm or longer.`,
     );

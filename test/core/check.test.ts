@@ -3,7 +3,7 @@ import { checkOf } from '../../core/check.ts';
 import type { Job } from '../../core/job.ts';
 import { planOf } from '../../core/plan.ts';
 import { kg, mm } from '../../core/quantity.ts';
-import { fixingJob } from './fixing/a-fixing-job.ts';
+import { fixingJob, rings } from './fixing/a-fixing-job.ts';
 
 /** 600 mm from mark to mark. */
 const base = fixingJob({ kg: 12 });
@@ -105,3 +105,32 @@ it.each(WALLS.flatMap(([name, wall]) => [4, 12, 24, 34].map((mass) => [mass, nam
     expect(plan.verdict === 'stop').toBe(fixing === null);
   },
 );
+
+it('holds the plan’s own fixing good, an added batten’s too, whose screws stand out of the wall by the batten', () => {
+  const wide = fixingJob({ kg: 42, widthMm: 1200, hanging: rings(2, 1200) });
+  const { fixing } = planOf(wide);
+  if (!fixing?.plug || !fixing.screw) throw new Error('plugs and screws');
+  expect(fixing.fastener).toBe('batten-screws');
+  const { fastener, bit, plug, screw } = fixing;
+  const { verdict, fixing: hand } = checkOf(wide, { fixing: { fastener, bit, plug, screw } });
+  expect([verdict, hand?.holds, hand?.utilisation]).toEqual(['go', true, fixing.utilisation]);
+});
+
+it.each([
+  // 600 apart: 600 tan 0.2 deg = 2.094; 2.06 is 0.1967, given out as 0.2; 2.04 is 0.1948, given out as 0.19.
+  [2.06, 'care', 0.2],
+  [2.04, 'go', 0.19],
+] as const)(
+  'a right mark %d mm high over 600 counts as %s, as the tilt that is given out',
+  (up, verdict, tilt) => {
+    const half = up / 2;
+    const check = checkOf(base, { marks: [at('A', 0, -half), at('B', 0, half)] });
+    expect([check.verdict, check.tiltDeg]).toEqual([verdict, tilt]);
+    expect(checkOf(base, { marks: [at('A', 0, half), at('B', 0, -half)] }).tiltDeg).toBe(-tilt);
+  },
+);
+
+it('gives out what a mark is off by to the tenth', () => {
+  const { marks } = checkOf(base, { marks: [at('A', 2.1, -0.3), at('B', 0, 0)] });
+  expect(marks[0]?.offByMm).toEqual({ across: 2.1, up: -0.3 });
+});

@@ -124,3 +124,53 @@ test.each(wrong)('in the hand: %s [common-practice]', (_, given, inHand, held, s
   expect(verdict.text).toMatch(says);
   expect(verdict.holds).toBe(held);
 });
+
+/** Said in part: what was not said is what the plan reckons with, or is asked for. */
+const partly: [string, Parameters<typeof fixingJob>[0], InHand, boolean, RegExp][] = [
+  // 6 + 12 + 50 = 68.
+  [
+    'a 14 gauge screw of 50, plug not said',
+    { kg: 24 },
+    { screw: { gauge: 14, lengthMm: mm(50) } },
+    false,
+    /68 mm or longer/,
+  ],
+  [
+    'an 8 x 50 plug, screw not said',
+    { kg: 24 },
+    { plug },
+    false,
+    /not said enough.* 14 gauge screw would.* 12 gauge screw would not/,
+  ],
+  [
+    'a wood bit for brick',
+    { kg: 24 },
+    { plug, screw: { gauge: 14 }, bit: { kind: 'wood' } },
+    false,
+    /masonry bit/,
+  ],
+  [
+    // Root of 10 gauge 3.86: seven tenths 2.7, nine tenths 3.5.
+    'a pilot of 4 mm for 10 gauge',
+    { kg: 8, wall: ON_STUDS },
+    { fastener: 'stud-screw', screw: { gauge: 10 }, bit: { diameterMm: mm(4) } },
+    false,
+    /nothing to bite: drill 2.7 mm/,
+  ],
+  [
+    'a pilot of 3 mm for 10 gauge',
+    { kg: 8, wall: ON_STUDS },
+    { fastener: 'stud-screw', screw: { gauge: 10 }, bit: { diameterMm: mm(3) } },
+    true,
+    /will do/,
+  ],
+];
+
+test.each(partly)('in the hand, said in part: %s [common-practice]', (_, given, inHand, held, says) => {
+  const other = fixingJob(given);
+  const layout = setOut(other);
+  if (!layout.ok) throw new Error(layout.text);
+  const verdict = holds(other, layout, inHand);
+  expect(verdict.text).toMatch(says);
+  expect(verdict.holds).toBe(held);
+});
