@@ -25,8 +25,11 @@ const sending = outbox({
   settled,
   waits: (turn) => {
     status.textContent = turn ? 'Not sent yet. Trying again; you can go on typing.' : '';
-    for (const node of log.querySelectorAll('.late')) node.classList.remove('late');
-    if (turn) shown.get(turn.id)?.classList.add('late');
+    const node = turn && shown.get(turn.id);
+    if (node?.classList.contains('late')) return;
+    for (const late of log.querySelectorAll('.late')) late.classList.remove('late');
+    node?.classList.add('late');
+    node?.scrollIntoView({ block: 'nearest' });
   },
 });
 
