@@ -1,0 +1,136 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { checkOf } from '../../../core/check.ts';
+import type { Wall } from '../../../core/job.ts';
+import { planOf } from '../../../core/plan.ts';
+import { mm } from '../../../core/quantity.ts';
+import { fixingJob, rings } from './a-fixing-job.ts';
+
+const wall: fc.Arbitrary<Partial<Wall>> = fc.record({
+  baseMaterial: fc.constantFrom('clay-brick', 'concrete-block', 'concrete', 'plasterboard-on-timber-studs'),
+  cores: fc.constantFrom('solid', 'perforated', 'hollow', 'unknown'),
+  finish: fc.record({
+    kind: fc.constantFrom('bare', 'plaster', 'render', 'tile'),
+    thicknessMm: fc.constantFrom(0, 3, 12, 13, 25, 50).map(mm),
+  }),
+  thicknessMm: fc.constantFrom(75, 100, 102.5, 110, 230).map(mm),
+  boardMm: fc.constantFrom(9.5, 10, 12.7, 13, 16).map(mm),
+  studs: fc.constantFrom<NonNullable<Wall['studs']>>(
+    'unknown',
+    { spacingMm: mm(450), firstMm: mm(225), widthMm: mm(45) },
+    { spacingMm: mm(300), firstMm: mm(0), widthMm: mm(35) },
+  ),
+});
+const hanging = fc.constantFrom('rings', 'keyholes', 'clips', 'batten', 'cord');
+
+/** Jobs on every wall that is worked out, on each kind of hanger, at the ends of the tables. */
+const anyJob = fc
+  .record({
+    wall,
+    hanging,
+    kg: fc.constantFrom(0.1, 2, 9.9, 12, 24, 35, 49.9),
+    widthMm: fc.constantFrom(400, 900, 1200),
+    standOffMm: fc.constantFrom(0, 6, 20, 40),
+    country: fc.constantFrom('AU', 'UK', 'US'),
+  })
+  .map(({ hanging: by, standOffMm, widthMm, kg, country, ...given }) => {
+    const { points } = rings(2, widthMm);
+    const off = { standOffMm: mm(standOffMm) };
+    const how =
+      by === 'batten'
+        ? { by, fromTopMm: mm(100), lengthMm: mm(widthMm - 100) }
+        : by === 'cord'
+          ? { by, points, riseMm: mm(60), hooksApartMm: mm(100), ...off }
+          : { by, points, ...off };
+    return fixingJob({ kg, widthMm, hanging: how, country: country as 'AU', wall: given.wall });
+  });
+
+test('marks that are held share the whole weight between them, unless the cord pulls them together', () => {
+  fc.assert(
+    fc.property(anyJob, (job) => {
+      const { actions, fixing } = planOf(job);
+      if (fixing === null || actions === null || actions.cordN !== undefined) return;
+      const shares = actions.perMark.reduce((sum, { shearN }) => sum + shearN, 0);
+      // Each is rounded to a tenth.
+      expect(Math.abs(shares - actions.weightN)).toBeLessThanOrEqual(
+        0.05 * (actions.perMark.length + 1) + 1e-9,
+      );
+    }),
+  );
+});
+
+test('every source a fixing, a caution or a why names is in the plan’s own list', () => {
+  fc.assert(
+    fc.property(anyJob, (job) => {
+      const { basis, fixing, cautions, why } = planOf(job);
+      const listed = basis.map(({ id }) => id as string);
+      const named = [...cautions, ...why].flatMap((each) => each.basis.map(({ id }) => id as string));
+      for (const id of [...(fixing?.governing.basis ?? []), ...named]) expect(listed).toContain(id);
+    }),
+  );
+});
+
+test('steps and shopping say the figures of the fixing, and bring one of it for each hole', () => {
+  fc.assert(
+    fc.property(anyJob, (job) => {
+      const { fixing, steps, shopping } = planOf(job);
+      if (fixing === null) return;
+      const said = steps.join(' ');
+      for (const figure of [fixing.bit.diameterMm, fixing.bit.depthMm, fixing.screw?.lengthMm])
+        expect(said).toContain(`${figure} mm`);
+      if (fixing.plug) expect(said).toContain(`${fixing.plug.diameterMm} x ${fixing.plug.lengthMm} mm plug`);
+      expect(shopping.some(({ count }) => count === fixing.count)).toBe(true);
+      if (fixing.plug) expect(shopping.some(({ item }) => / plug /.test(item))).toBe(true);
+    }),
+  );
+});
+
+test('no hole comes within 10 mm of the far face, and no screw for a keyhole has a head that does not go in', () => {
+  fc.assert(
+    fc.property(anyJob, (job) => {
+      const { fixing } = planOf(job);
+      if (fixing === null) return;
+      if (job.wall.baseMaterial !== 'plasterboard-on-timber-studs')
+        expect(fixing.bit.depthMm).toBeLessThanOrEqual((job.wall.thicknessMm ?? 0) - 10);
+      const onBoard = fixing.fastener === 'batten-screws' || fixing.fastener === 'board-across-studs';
+      if (job.piece.hanging.by === 'keyholes' && !onBoard)
+        expect(['pan', 'round', 'hex']).toContain(fixing.screw?.head);
+    }),
+  );
+});
+
+test('the plan’s own fixing in the hand and its own marks on the wall are always good', () => {
+  fc.assert(
+    fc.property(anyJob, (job) => {
+      const { fixing, marks } = planOf(job);
+      if (fixing === null) return;
+      const { fastener, bit, plug, screw } = fixing;
+      const check = checkOf(job, {
+        fixing: { fastener, bit, plug, screw },
+        marks: marks.map(({ id, fromLeftMm, upMm }) => ({ id, fromLeftMm, upMm: upMm ?? mm(0) })),
+      });
+      expect([check.verdict, check.fixing?.holds, check.fixing?.utilisation]).toEqual([
+        'go',
+        true,
+        fixing.utilisation,
+      ]);
+    }),
+  );
+});
+
+test('a stop gives no hole and no step, and says what would clear it', () => {
+  fc.assert(
+    fc.property(anyJob, (job) => {
+      const plan = planOf(job);
+      if (plan.verdict !== 'stop') return;
+      expect([plan.marks, plan.fixing, plan.steps, plan.shopping, plan.alternatives]).toEqual([
+        [],
+        null,
+        [],
+        [],
+        [],
+      ]);
+      expect(plan.clear.length).toBeGreaterThan(0);
+    }),
+  );
+});
