@@ -5,11 +5,11 @@ import type { Token } from '../words/token.ts';
 export function decadeOf(all: readonly Token[]): readonly [Fraction, Fraction] | null {
   for (const token of all) {
     const digits = /^([1-9]0)s$/.exec(token.text)?.[1];
-    const first = digits === undefined ? (DECADES[token.text] ?? null) : Number(digits);
+    const first = digits === undefined ? (DECADES.get(token.text) ?? null) : Number(digits);
     if (first !== null) return [new Fraction(first), new Fraction(first + LAST)];
   }
   return null;
 }
 
 const LAST = 9;
-const DECADES: Record<string, number> = { twenties: 20, thirties: 30, forties: 40, fifties: 50 };
+const DECADES = new Map(Object.entries({ twenties: 20, thirties: 30, forties: 40, fifties: 50 }));

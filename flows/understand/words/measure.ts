@@ -56,14 +56,16 @@ function measureAt(all: readonly Token[], at: number): Measure | null {
 
 /** "inch and a half", "metre twenty": one of the unit, the "a" left out. */
 function loneUnit(all: readonly Token[], at: number): Measure | null {
-  const unit = LONE[all[at]?.text ?? ''];
+  const unit = LONE.get(all[at]?.text ?? '');
   if (unit === undefined || isNumber(all[at - 1])) return null;
   const read = compound(all, base(at, at + 1, unit, new Fraction(1), false));
   const square = isWord(all[at + 1], 'x', 'by', 'square') || isWord(all[at - 1], 'x', 'by');
   return read.compound || square ? read : null;
 }
 
-const LONE: Record<string, LengthUnit> = { metre: 'm', meter: 'm', inch: 'in', foot: 'ft', yard: 'yd' };
+const LONE = new Map<string, LengthUnit>(
+  Object.entries({ metre: 'm', meter: 'm', inch: 'in', foot: 'ft', yard: 'yd' }),
+);
 
 const base = (
   from: number,

@@ -7,19 +7,22 @@ import { unitOfWord } from './unit.ts';
 /** A number and how far it reaches; `words` when none of it was digits. */
 type NumberSaid = Figure & { next: number; words: boolean; fraction: boolean };
 
-const PARTS: Record<string, number> = {
-  half: 2,
-  halfs: 2,
-  halves: 2,
-  third: 3,
-  thirds: 3,
-  quarter: 4,
-  quarters: 4,
-  eighth: 8,
-  eighths: 8,
-  sixteenth: 16,
-  sixteenths: 16,
-};
+const PARTS = new Map(
+  Object.entries({
+    half: 2,
+    halfs: 2,
+    halves: 2,
+    third: 3,
+    thirds: 3,
+    quarter: 4,
+    quarters: 4,
+    eighth: 8,
+    eighths: 8,
+    sixteenth: 16,
+    sixteenths: 16,
+  }),
+);
+const ONE = new Fraction(1);
 /** Denominators on a tape, and thirds. */
 const TAPE = new Set(['2', '3', '4', '8', '16', '32', '64']);
 const AND = new Set(['and', 'an', 'n', '&', 'nd', 'und']);
@@ -62,7 +65,7 @@ function baseAt(raws: readonly Raw[], at: number): NumberSaid | null {
 function wordsAt(raws: readonly Raw[], at: number): NumberSaid | null {
   const text = raws[at]?.text;
   const article = text === 'a' || text === 'an' ? 1 : 0;
-  const part = partAt(raws, at + article, new Fraction(1));
+  const part = partAt(raws, at + article, ONE);
   // "Quarter of a metre" leaves the article out.
   const unit = raws[part?.next ?? at]?.text ?? '';
   const lone = part !== null && unit.length > 2 && unitOfWord(unit, true) !== null;
@@ -83,7 +86,7 @@ function wordsAt(raws: readonly Raw[], at: number): NumberSaid | null {
 
 /** "half", "quarters of an" … : as many parts as `count`; the words up to the unit are taken too. */
 function partAt(raws: readonly Raw[], at: number, count: Fraction) {
-  const parts = raws[at]?.kind === 'letters' ? PARTS[raws[at]?.text ?? ''] : undefined;
+  const parts = raws[at]?.kind === 'letters' ? PARTS.get(raws[at]?.text ?? '') : undefined;
   if (parts === undefined) return null;
   return { value: count.div(parts), next: pastOf(raws, at + 1) };
 }
@@ -133,7 +136,7 @@ function fractionAfterAnd(raws: readonly Raw[], at: number) {
   const slashed = slashAt(raws, at);
   if (slashed !== null) return slashed.value.lt(1) ? slashed : null;
   const article = /^an?$/.test(raws[at]?.text ?? '') ? 1 : 0;
-  const part = partAt(raws, at + article, new Fraction(1));
+  const part = partAt(raws, at + article, ONE);
   if (part !== null) return part;
   const count = spelledDigit(raws[at]);
   return count === null ? null : partAt(raws, at + 1, new Fraction(count));

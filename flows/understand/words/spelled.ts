@@ -3,42 +3,44 @@ import type { Raw } from './raw.ts';
 const UNITS = 'zero one two three four five six seven eight nine'.split(' ');
 const TEENS = 'ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(' ');
 const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
-const MISSPELT: Record<string, string> = {
-  fourty: 'forty',
-  fivty: 'fifty',
-  fity: 'fifty',
-  ninty: 'ninety',
-  nintey: 'ninety',
-  eigthy: 'eighty',
-  eighy: 'eighty',
-  twelv: 'twelve',
-  tweleve: 'twelve',
-  twelwe: 'twelve',
-  fiveteen: 'fifteen',
-  fivteen: 'fifteen',
-  eightteen: 'eighteen',
-  fourten: 'fourteen',
-  forteen: 'fourteen',
-  thirten: 'thirteen',
-  nineten: 'nineteen',
-  ninteen: 'nineteen',
-  twenny: 'twenty',
-  tweny: 'twenty',
-  twentie: 'twenty',
-  thrity: 'thirty',
-  thirdy: 'thirty',
-  hunderd: 'hundred',
-  hundered: 'hundred',
-  hundert: 'hundred',
-  hundread: 'hundred',
-  hundreds: 'hundred',
-  thousend: 'thousand',
-  tousand: 'thousand',
-};
+const MISSPELT = new Map(
+  Object.entries({
+    fourty: 'forty',
+    fivty: 'fifty',
+    fity: 'fifty',
+    ninty: 'ninety',
+    nintey: 'ninety',
+    eigthy: 'eighty',
+    eighy: 'eighty',
+    twelv: 'twelve',
+    tweleve: 'twelve',
+    twelwe: 'twelve',
+    fiveteen: 'fifteen',
+    fivteen: 'fifteen',
+    eightteen: 'eighteen',
+    fourten: 'fourteen',
+    forteen: 'fourteen',
+    thirten: 'thirteen',
+    nineten: 'nineteen',
+    ninteen: 'nineteen',
+    twenny: 'twenty',
+    tweny: 'twenty',
+    twentie: 'twenty',
+    thrity: 'thirty',
+    thirdy: 'thirty',
+    hunderd: 'hundred',
+    hundered: 'hundred',
+    hundert: 'hundred',
+    hundread: 'hundred',
+    hundreds: 'hundred',
+    thousend: 'thousand',
+    tousand: 'thousand',
+  }),
+);
 
 function plain(raw: Raw | undefined): string {
   if (raw?.kind !== 'letters') return '';
-  return MISSPELT[raw.text] ?? raw.text;
+  return MISSPELT.get(raw.text) ?? raw.text;
 }
 
 function indexOrNull(list: readonly string[], word: string, from: number, step: number): number | null {

@@ -15,7 +15,7 @@ const listening: fc.Arbitrary<Listening> = fc.record({
   hasPlan: fc.boolean(),
 });
 const word = fc.constantFrom(
-  ...'brick block plaster plasterboard studs 24 kg 900 x 1200 mm 1 1/2 in left right above the mantel floor centre two rings down no yes not sorry make that wall wide ceiling socket from up none , . ; ? 3.4 m half'.split(
+  ...'brick block plaster plasterboard studs 24 kg 900 x 1200 mm 1 1/2 in left right above the mantel floor centre two rings down no yes not sorry make that wall wide ceiling socket from up none , . ; ? 3.4 m half constructor toString __proto__'.split(
     ' ',
   ),
 );
@@ -37,6 +37,7 @@ const HOSTILE = [
   '\u202e\u202d\u200b',
   '\u0000\u0001\u0002',
   '٢٤ كجم',
+  'constructor',
   '',
 ];
 
