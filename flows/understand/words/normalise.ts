@@ -43,8 +43,12 @@ const LOOKALIKES: Record<string, string> = {
   '…': ' ',
 };
 
+/** Keys of a keyboard that no look-alike stands for: nearly every message is typed with these alone. */
+const PLAIN = /^(?:[\t\n\r -&()+-_a-~]|'(?!'))*$/;
+
 /** Lower case, one form for each look-alike sign, full-width digits and ligatures undone (NFKC). */
 export function normalise(said: string): string {
+  if (PLAIN.test(said)) return said.toLowerCase();
   let out = '';
   for (const character of said) {
     const vulgar = VULGAR[character];

@@ -77,17 +77,31 @@ function mayBeCorrected(word: string): boolean {
 
 function closest(word: string): string | null {
   const allowed = word.length >= TWO_SLIPS_FROM ? 2 : 1;
+  // The search below is the costly part, and most words are near none.
+  if (!TRADE_WORDS.some((item) => isSlipOf(item, word, allowed))) return null;
   const near = likeness
     .search(word, { limit: 5 })
+    .filter(({ item }) => isSlipOf(item, word, allowed))
     .map(({ item }) => ({ item, slips: slipsBetween(word, item) }))
-    .filter(({ item, slips }) => slips <= allowed && item[0] === word[0] && !isForm(word, item))
     .sort((one, other) => one.slips - other.slips);
   return near[0]?.item ?? null;
 }
 
+/** Begins alike, is about as long, and differs by few slips. */
+function isSlipOf(item: string, word: string, allowed: number): boolean {
+  return (
+    item[0] === word[0] &&
+    Math.abs(item.length - word.length) <= allowed &&
+    !isForm(word, item) &&
+    slipsBetween(word, item) <= allowed
+  );
+}
+
+const ENDINGS: ReadonlySet<string> = new Set(['s', 'es', 'ed', 'er', 'ing', 'y', 'd']);
+
 /** A plural or another ending is a word of its own, not a slip. */
 function isForm(word: string, item: string): boolean {
-  return new RegExp(`^${item}(?:s|es|ed|er|ing|y|d)$`).test(word);
+  return word.startsWith(item) && ENDINGS.has(word.slice(item.length));
 }
 
 /** Edits between two words, a swap of neighbours counting one (optimal string alignment). */
