@@ -127,7 +127,7 @@ function newCautions(job: Job, layout: SetOut, pairs: readonly Pair[], plan: Pla
   });
   const asFound: SetOut = { ...layout, marks: shifted };
   const warned = new Set(plan.cautions.filter((each) => each.severity !== 'note').map((each) => each.id));
-  const said = cautionsOf({ job, setOut: asFound, fixing: chooseFixing(job, layout) });
+  const said = cautionsOf({ job, setOut: asFound, fixing: chooseFixing(job, layout), asFound: true });
   const stopping = said.filter((each) => each.severity === 'stop');
   if (stopping.length > 0) return stopping;
   return said.filter((each) => each.severity === 'warn' && !warned.has(each.id));

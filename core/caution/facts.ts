@@ -19,6 +19,8 @@ type OnWall = {
 /** What the rules look at. Absent counts as unknown in a whole job, and as not asked in an unfinished one. */
 export type Facts = {
   readonly whole: boolean;
+  /** The marks are where they were measured; a plan that keeps clear has them elsewhere. */
+  readonly asFound: boolean;
   readonly job: JobSoFar;
   readonly setOut: SetOut | null;
   readonly fixing: FixingResult | null;
@@ -27,13 +29,15 @@ export type Facts = {
   readonly heard: <T>(value: T | undefined) => Heard<NonNullable<T>>;
 };
 
-export type Context = { job: Job; setOut: LayoutResult; fixing: FixingResult | null };
+/** `asFound`: the marks are where a person measured them, and the plan has them elsewhere. */
+export type Context = { job: Job; setOut: LayoutResult; fixing: FixingResult | null; asFound?: true };
 
 /** Facts of a whole job with what was computed for it. */
-export function factsOf({ job, setOut, fixing }: Context): Facts {
+export function factsOf({ job, setOut, fixing, asFound }: Context): Facts {
   const set = setOut.ok ? setOut : null;
   return {
     whole: true,
+    asFound: asFound === true,
     job,
     setOut: set,
     fixing,
@@ -49,6 +53,7 @@ export function factsOf({ job, setOut, fixing }: Context): Facts {
 export function factsSoFar(job: JobSoFar): Facts {
   return {
     whole: false,
+    asFound: false,
     job,
     setOut: null,
     fixing: null,

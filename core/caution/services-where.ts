@@ -121,8 +121,9 @@ export function standingUnread(zones: readonly { zone: Zone; below: Millimetres 
   return `I don't know how high these marks are above the floor or under the ceiling. Measure, and keep every hole out of ${bands.join(', and out of ')}.`;
 }
 
-/** Which way and how far the whole piece has to go, or that no move serves. */
+/** Which way and how far the whole piece has to go, or that no move serves; a hole that wandered goes back. */
 export const moveText = once((facts): string => {
+  if (facts.asFound) return 'The plan keeps clear of it: put the hole where the plan has it.';
   const zones = zonesFor(facts).filter((zone) => zone.firm);
   const holes = pointsOf(facts);
   const { leftMm, rightMm, bottomMm, topMm } = facts.onWall;

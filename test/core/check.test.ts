@@ -63,6 +63,9 @@ it('stops where a measured hole has wandered in line with a socket, and warns wh
   });
   const wandered = (by: number) => checkOf(near, { marks: [at('A', by, 0), at('B', 0, 0)] });
   expect(wandered(-155)).toMatchObject({ verdict: 'stop', cautions: [{ id: 'C-SV-1' }] });
+  // The piece is where it should be; only the hole is not.
+  expect(wandered(-155).text).toContain('put the hole where the plan has it');
+  expect(wandered(-155).text).not.toContain('whole piece');
   expect(wandered(-110).cautions.map(({ id }) => id)).toContain('C-SV-2');
 });
 
