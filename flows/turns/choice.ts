@@ -39,8 +39,15 @@ export function choiceHeard(
     buttonPressed(open, question, value, speaker, parts) ??
     (NOT_SURE.has(value) ? notKnown(open, question, speaker) : null) ??
     wordsOfAButton(open, question, value, speaker, parts) ??
-    says(notUnderstood(open))
+    says(question === awaiting ? notUnderstood(open) : noAnswerTo(question, open))
   );
+}
+
+/** A program sent it, since the page shows no such button: it is told what would have done. */
+function noAnswerTo(question: QuestionName, open: Open): string {
+  const values = choicesNow(question, open).map(({ value }) => value);
+  const would = values.length === 0 ? 'say it in words' : `one of ${values.join(', ')} would be`;
+  return `That is no answer to ${question}: ${would}. Nothing is changed by it.`;
 }
 
 /** A button that stands for words ("30 kg", "dull and hard everywhere") is heard as if they were typed. */

@@ -75,4 +75,5 @@ test('a button of another time changes nothing that is not its own', async () =>
   expect([stale.known, stale.plan]).toEqual([picked.known, first.plan]);
   const nonsense = await say({ choice: 'no-such-value', question: 'wall.cores' });
   expect(nonsense.known).toEqual(picked.known);
+  expect(nonsense.replies[0]?.text).toMatch(/no answer to wall\.cores: one of solid, .*Nothing is changed/);
 });
