@@ -1,10 +1,15 @@
 import type { Job } from '../job.ts';
 import { lengthText } from '../layout/length-text.ts';
+import { setOut as setOutOf } from '../layout/marks.ts';
 import type { SetOut } from '../layout/set-out.ts';
 import { type Millimetres, mm } from '../quantity.ts';
+import { sourced } from '../sources.ts';
 import { shiftOntoStuds } from '../wall/stud-shift.ts';
 import { hasStuds, type KnownStuds, knownStuds, studAt, TEN_GAUGE } from '../wall/studs.ts';
-import type { Load } from './actions.ts';
+import { type Load, loadOf } from './actions.ts';
+import { pick } from './choose-from.ts';
+import { provenOf } from './holding-cap.ts';
+import { walkedOf } from './walk-candidates.ts';
 
 const GENERAL =
   'Someone who can design and sign for it; or a rating from the packet or a pull test on site that holds; or more hangers, or a split batten, where the piece allows; or standing it on the floor.';
@@ -48,21 +53,46 @@ function remediesFor(job: Job, setOut: SetOut): string[] {
   return said;
 }
 
-/** The nearest move that lands every mark in a stud; else the one that brings them clear of its edges. */
-function moveFor({ piece, wall }: Job, { frame, marks }: SetOut, studs: KnownStuds): string[] {
-  if (piece.hanging.by === 'batten')
-    return marks.length < 2 ? ['A batten long enough to cross two studs.'] : [];
+/** The nearest move after which something holds: into studs, else clear of their edges; only what was reckoned through is said. */
+function moveFor(job: Job, { frame, marks }: SetOut, studs: KnownStuds): string[] {
+  const { piece, wall } = job;
   const places = marks.map((mark) => mark.fromLeftMm);
   const room = { leftMm: frame.leftMm, rightMm: mm(wall.widthMm - frame.rightMm) };
+  const holds = (by: Millimetres): boolean =>
+    holdsAs({ ...job, place: { ...job.place, across: { by: 'left-edge', mm: mm(frame.leftMm + by) } } });
+  if (piece.hanging.by === 'batten') {
+    const longer = { ...piece.hanging, lengthMm: mm(piece.widthMm - BATTEN_SHOWS.value) };
+    return longer.lengthMm > piece.hanging.lengthMm &&
+      holdsAs({ ...job, piece: { ...piece, hanging: longer } })
+      ? [`A batten ${lengthText(longer.lengthMm)} long reaches the studs that bear it.`]
+      : [];
+  }
   const onto = shiftOntoStuds(places, studs, TEN_GAUGE.value, room);
-  if (onto !== null && onto.centredMm !== 0) return [`${moving(onto.centredMm)} lands every mark in a stud.`];
+  if (onto !== null && onto.centredMm !== 0 && holds(onto.centredMm))
+    return [`${moving(onto.centredMm)} lands every mark in a stud.`];
   const clear = offTheEdges(places, studs, room);
-  return clear === null
+  return clear === null || !holds(clear)
     ? []
     : [
         `${moving(clear)} brings every mark clear of the studs' edges, where neither a screw nor an anchor holds.`,
       ];
 }
+
+/** Whether something on the wall's walk holds a job so changed. */
+function holdsAs(changed: Job): boolean {
+  const layout = setOutOf(changed);
+  if (!layout.ok) return false;
+  const walked = walkedOf(changed, layout, loadOf(changed, layout), provenOf(changed).cap);
+  return walked !== null && pick(walked.walk).chosen !== null;
+}
+
+/** A batten may come this near the width of the frame before it shows. */
+const BATTEN_SHOWS = sourced(
+  mm(20),
+  'our-choice',
+  'a batten 10 mm short of the frame at each end',
+  'our-choice',
+);
 
 const moving = (by: Millimetres): string =>
   `Moving the whole piece ${lengthText(mm(Math.abs(by)))} to the ${by < 0 ? 'left' : 'right'}`;

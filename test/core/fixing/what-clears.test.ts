@@ -31,6 +31,16 @@ test('where no move lands both marks it says what brings them clear of the edges
   expect(clears).toMatch(/^Moving the whole piece 13 mm to the left brings every mark clear/);
 });
 
+test('no move is named that would not make it hold, and a longer batten is where it would', () => {
+  const studs = { spacingMm: mm(600), firstMm: mm(315), widthMm: mm(45) };
+  // 40 kg on one hook is over any screw in a stud: 19 kg.
+  expect(notHeld({ ...oneHook, kg: 40, wall: board({ studs }) }).clears).not.toContain('Moving');
+  // Frame 800 to 2200; a batten of 500 from 1250 to 1750 meets the stud at 1515 alone, one of 1380 those at 915 and 2115 too.
+  const hanging = { by: 'batten' as const, fromTopMm: mm(100), lengthMm: mm(500) };
+  const { clears } = notHeld({ kg: 25, widthMm: 1400, hanging, wall: board({ studs }) });
+  expect(clears).toMatch(/^A batten 1380 mm long reaches the studs/);
+});
+
 test('studs nobody has found are asked for before a designer is', () => {
   const { clears } = notHeld({ ...oneHook, kg: 19, wall: board() });
   expect(clears).toMatch(/^Find the studs.*Or: Someone who can design and sign/);
