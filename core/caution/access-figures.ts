@@ -1,3 +1,4 @@
+import { type Millimetres, MM_PER_INCH } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 
 const PROTRUDING = '307.2';
@@ -31,6 +32,15 @@ export function caneFinds(leadingEdgeIn: number, depthIn: number): boolean {
 /** The highest a reflecting surface may begin in a public washroom, inches. */
 export function highestMirrorBottom(over: 'basin' | 'elsewhere'): number {
   return MIRROR_BOTTOM.value[over];
+}
+
+/**
+ * Whether a reflecting surface that begins this high meets the document in one of the two units it prints, which
+ * are not exact conversions. Millimetres above the floor.
+ */
+export function beginsLowEnough(over: 'basin' | 'elsewhere', startsMm: Millimetres): boolean {
+  const inchesUp = startsMm / MM_PER_INCH;
+  return inchesUp <= MIRROR_BOTTOM.value[over] || startsMm <= MIRROR_BOTTOM_MM.value[over];
 }
 
 /** A washroom mirror hung as high as it may be: where its top comes, and whether the advised top is reached. Inches. */

@@ -1,5 +1,5 @@
-import { MM_PER_INCH } from '../quantity.ts';
-import { CANE, caneFinds, highestMirrorBottom, MIRROR_BOTTOM } from './access-figures.ts';
+import { MM_PER_INCH, mm } from '../quantity.ts';
+import { beginsLowEnough, CANE, caneFinds, MIRROR_BOTTOM } from './access-figures.ts';
 import type { Facts } from './facts.ts';
 import { from, type Rule } from './rule.ts';
 
@@ -18,8 +18,8 @@ function mirrorTooHigh({ job, onWall: { bottomMm } }: Facts): boolean {
   const { piece, wall, place } = job;
   const wash = wall?.wet === 'bathroom' || place?.below === 'basin';
   if (piece?.kind !== 'mirror' || !wash || bottomMm === null) return false;
-  const starts = (bottomMm + (piece.build?.frame?.widthMm ?? 0)) / MM_PER_INCH;
-  return starts > highestMirrorBottom(place?.below === 'basin' ? 'basin' : 'elsewhere');
+  const starts = mm(bottomMm + (piece.build?.frame?.widthMm ?? 0));
+  return !beginsLowEnough(place?.below === 'basin' ? 'basin' : 'elsewhere', starts);
 }
 
 const CANE_TEXT =

@@ -18,13 +18,19 @@ export function tiltCaution(tilt: Degrees): Caution | null {
     : { id: 'C-LV-1', severity: 'note', text: 'You may just notice this. Worth re-marking.', basis };
 }
 
-/** A narrow gap under a ceiling whose level nobody knows, or that is known to slope. */
-function wedge({ whole, job, setOut, onWall: { topMm } }: Facts): boolean {
-  if (!whole || !setOut) return false;
+/** From the top of the frame up to the ceiling, millimetres; down from a ceiling of unknown height it was measured. */
+function gapAbove({ job, setOut, onWall: { topMm } }: Facts): number | null {
   const { heightMm, datum } = job.wall ?? {};
-  const gap = heightMm === undefined || topMm === null ? null : heightMm - topMm;
+  if (heightMm !== undefined) return topMm === null ? null : heightMm - topMm;
+  return datum?.kind === 'ceiling' && setOut ? 0 - setOut.frame.topMm : null;
+}
+
+/** A narrow gap under a ceiling whose level nobody knows, or that is known to slope. */
+function wedge(facts: Facts): boolean {
+  const gap = gapAbove(facts);
+  const { datum } = facts.job.wall ?? {};
   const levelCeiling = datum?.kind === 'ceiling' && datum.fallMm === 0;
-  return gap !== null && gap < SMALL_GAP.value && !levelCeiling;
+  return facts.whole && facts.setOut !== null && gap !== null && gap < SMALL_GAP.value && !levelCeiling;
 }
 
 /** Level, or along the ceiling. */

@@ -129,8 +129,9 @@ export const liftingRules: readonly Rule[] = [
   {
     id: 'C-MH-4',
     severity: 'note',
-    applies: (facts) => facts.whole && glassOf(facts) === 'glass',
-    text: 'Glass: cut-resistant gloves, closed shoes, tape across the face, carry it on edge.',
+    applies: (facts) => facts.whole && glassOf(facts) !== 'none',
+    text: (facts) =>
+      `${glassOf(facts) === 'maybe' ? 'If it is glazed' : 'Glass'}: cut-resistant gloves, closed shoes, tape across the face, carry it on edge.`,
     basis: from(sourced(0, 'common-practice', 'carrying glass', 'common-practice')),
   },
 ];

@@ -15,7 +15,7 @@ export type Rule = {
   readonly applies: (facts: Facts) => boolean;
   readonly text: Told;
   readonly clears?: Told;
-  /** Tells how to drill: not said while anything stops, so that no drilling step leaves with a stop. */
+  /** Tells how to drill, or where a hole is: not said while anything stops, so that neither leaves with a stop. */
   readonly whileDrilling?: true;
   readonly basis: readonly Basis[];
 };

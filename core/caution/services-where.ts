@@ -1,7 +1,6 @@
 import type { Millimetres } from '../quantity.ts';
 import { mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
-import { smallestMove } from '../wall/clear-move.ts';
 import { type Clearance, clearancesOf, type Hole, type Reach, reachOf } from '../wall/clearance.ts';
 import { marginOf, type Zone } from '../wall/zone.ts';
 import { zonesOf } from '../wall/zones.ts';
@@ -15,13 +14,14 @@ export type Near = Clearance & { readonly hole: Hole };
 
 const LOW_CEILING = sourced(mm(2400), 'our-choice', 'ceiling where none was measured', 'our-choice');
 
-const zonesFor = once(({ job }): Zone[] => {
+/** Every zone of the job's wall; none while its width is not known. */
+export const zonesFor = once(({ job }): Zone[] => {
   const { widthMm } = job.wall ?? {};
   return widthMm === undefined ? [] : zonesOf({ ...job.wall, widthMm }, job.building?.country);
 });
 
 /** What is hung without drilling meets no cable. */
-const pointsOf = once((facts): Hole[] => (drills(facts) ? holesOf(facts) : []));
+export const pointsOf = once((facts): Hole[] => (drills(facts) ? holesOf(facts) : []));
 
 type Judged = Near & { readonly reach: Reach };
 
@@ -120,35 +120,3 @@ export function standingUnread(zones: readonly { zone: Zone; below: Millimetres 
   );
   return `I don't know how high these marks are above the floor or under the ceiling. Measure, and keep every hole out of ${bands.join(', and out of ')}.`;
 }
-
-/** Which way and how far the whole piece has to go, or that no move serves; a hole that wandered goes back. */
-export const moveText = once((facts): string => {
-  if (facts.asFound) return 'The plan keeps clear of it: put the hole where the plan has it.';
-  const zones = zonesFor(facts).filter((zone) => zone.firm);
-  const holes = pointsOf(facts);
-  const { leftMm, rightMm, bottomMm, topMm } = facts.onWall;
-  const width = facts.job.wall?.widthMm ?? mm(0);
-  const radius = radiusOf(facts);
-  const sideways = smallestMove(
-    holes,
-    zones,
-    { leftMm: mm(-(leftMm ?? 0)), rightMm: mm(width - (rightMm ?? width)) },
-    radius,
-    'across',
-  );
-  const clear = (margin: boolean): string => (margin ? 'clears it with room to spare' : 'just clears it');
-  if (sideways) {
-    const way = sideways.byMm < 0 ? 'left' : 'right';
-    return `Move the whole piece at least ${Math.abs(sideways.byMm)} mm to the ${way}: that ${clear(sideways.margin)}.`;
-  }
-  const ceiling = facts.job.wall?.heightMm;
-  const room = {
-    leftMm: mm(-(bottomMm ?? 0)),
-    rightMm: mm(ceiling === undefined || topMm === null ? 0 : ceiling - topMm),
-  };
-  const upright = smallestMove(holes, zones, room, radius, 'up');
-  if (upright) {
-    return `No move sideways clears it. ${upright.byMm < 0 ? 'Lower' : 'Raise'} the whole piece at least ${Math.abs(upright.byMm)} mm: that ${clear(upright.margin)}.`;
-  }
-  return 'No move along this wall clears it: choose another wall, or a picture rail that needs no hole.';
-});

@@ -10,11 +10,14 @@ export function replyDue(requestDay: number): { dueDay: number; days: number } {
   return { dueDay: requestDay + REPLY_DAYS.value, days: REPLY_DAYS.value };
 }
 
+const isRented = ({ job }: Facts): boolean => job.building?.tenure === 'tenant';
+
+/** A no stops anyone who does not own the wall; not known stops a tenant only (contract 4). */
 function consentMissing(facts: Facts): boolean {
   const { tenure, consent } = facts.job.building ?? {};
-  if (tenure !== 'tenant') return false;
+  if (tenure === 'owner') return false;
   const heard = facts.heard(consent);
-  return heard === false || heard === 'unknown';
+  return heard === false || (isRented(facts) && heard === 'unknown');
 }
 
 function law({ job }: Facts): string {
@@ -33,8 +36,8 @@ export const tenancyRules: readonly Rule[] = [
     severity: 'stop',
     applies: consentMissing,
     text: (facts) =>
-      `It's a rented place: ask in writing before anyone makes a hole.${law(facts)} Till then use a picture rail or holes that are there already, or stand it on the floor.`,
-    clears: "The landlord's yes in writing.",
+      `${isRented(facts) ? `It's a rented place: ask in writing before anyone makes a hole.${law(facts)}` : 'Whoever the wall belongs to has not said yes to a hole: ask in writing first.'} Till then use a picture rail or holes that are there already, or stand it on the floor.`,
+    clears: (facts) => `${isRented(facts) ? 'The landlord' : 'The owner'}'s yes in writing.`,
     basis: from(NSW, REPLY_DAYS),
   },
 ];

@@ -15,11 +15,14 @@ const LARGER_PLATE = sourced(
   'our-choice',
 );
 
-/** Windows and doors of the face the piece hangs on. */
-function openingsOf(wall: Pick<Wall, 'accessories'>): Accessory[] {
-  const { accessories } = wall;
+type Openings = Pick<Wall, 'accessories' | 'widthMm'>;
+
+/** Windows and doors as this face has them: one told of on the far side goes through the wall, mirrored. */
+function openingsOf({ accessories, widthMm }: Openings): Accessory[] {
   if (!Array.isArray(accessories)) return [];
-  return accessories.filter(({ kind, face }) => face === 'this' && (kind === 'window' || kind === 'door'));
+  return accessories
+    .filter(({ kind }) => kind === 'window' || kind === 'door')
+    .map((each) => (each.face === 'this' ? each : { ...each, xMm: mm(widthMm - each.xMm) }));
 }
 
 /**
@@ -28,7 +31,7 @@ function openingsOf(wall: Pick<Wall, 'accessories'>): Accessory[] {
  */
 export function overOpening(
   frame: Frame,
-  wall: Pick<Wall, 'accessories'>,
+  wall: Openings,
   levelAboveFloorMm: Millimetres | null,
 ): DoesNotFit | null {
   if (levelAboveFloorMm === null) return null;
@@ -58,11 +61,7 @@ function covers(opening: Accessory, moves: readonly { way: string; by: number }[
 }
 
 /** What can't be told about the openings: one whose size nobody measured, one whose height above the datum is not known. */
-export function openingAdvice(
-  frame: Frame,
-  wall: Pick<Wall, 'accessories'>,
-  levelAboveFloorMm: Millimetres | null,
-): string[] {
+export function openingAdvice(frame: Frame, wall: Openings, levelAboveFloorMm: Millimetres | null): string[] {
   return openingsOf(wall).flatMap(({ kind, xMm, widthMm, heightMm }) => {
     if (widthMm === undefined || heightMm === undefined) {
       return [`The size of the ${kind} is not known, so only its middle was kept clear: measure its edges.`];

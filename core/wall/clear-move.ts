@@ -1,4 +1,4 @@
-import { type Millimetres, mm } from '../quantity.ts';
+import { type Millimetres, mm, settled } from '../quantity.ts';
 import { distanceTo, type Hole } from './clearance.ts';
 import type { Zone } from './zone.ts';
 
@@ -20,7 +20,7 @@ const shifted = (hole: Hole, byMm: number, runs: 'across' | 'up'): Hole =>
 /**
  * The smallest move of all holes together that takes each of them out of every zone, in millimetres;
  * clear of the margins too where the room allows, else just clear. The candidates are the edges of the
- * zones, so the smallest that serves is the smallest there is.
+ * zones, so the smallest that serves is the smallest there is. `fits` refuses a move for what else is on the wall.
  */
 export function smallestMove(
   holes: readonly Hole[],
@@ -28,14 +28,17 @@ export function smallestMove(
   room: Room,
   radiusMm: Millimetres,
   way: 'across' | 'up',
+  fits: (byMm: number) => boolean,
 ): Move {
   for (const margin of [true, false]) {
     const keep = (zone: Zone): number => (margin ? zone.marginMm + radiusMm : 0);
     const best = candidates(holes, zones, keep, way)
       .filter((by) => by >= room.leftMm && by <= room.rightMm)
       .sort((a, b) => Math.abs(a) - Math.abs(b))
-      .find((by) =>
-        holes.every((hole) => zones.every((zone) => isClear(shifted(hole, by, way), zone, keep(zone)))),
+      .find(
+        (by) =>
+          fits(by) &&
+          holes.every((hole) => zones.every((zone) => isClear(shifted(hole, by, way), zone, keep(zone)))),
       );
     if (best !== undefined) return { byMm: mm(best), margin };
   }
@@ -57,9 +60,10 @@ function candidates(
   const edges = (at: number | null, zone: Zone): number[] =>
     at === null
       ? []
-      : [Math.ceil(zone.fromMm - keep(zone) - at) - 1, Math.floor(zone.toMm + keep(zone) - at) + 1].filter(
-          Number.isFinite,
-        );
+      : [
+          Math.ceil(settled(mm(zone.fromMm - keep(zone) - at))) - 1,
+          Math.floor(settled(mm(zone.toMm + keep(zone) - at))) + 1,
+        ].filter(Number.isFinite);
   return holes.flatMap((hole) =>
     zones.flatMap((zone) => {
       if (way === 'across') return zone.runs === 'across' ? edges(hole.xMm, zone) : [];

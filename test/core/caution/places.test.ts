@@ -176,6 +176,25 @@ describe('what it is made of and where it hangs', () => {
     expect(severityOf(saidOf(job, points), 'C-AC-2')).toBe(expected.result === 'pass' ? undefined : 'stop');
   });
 
+  // 603.3 prints 40 in and 1015 mm, 35 in and 890 mm: 40 in is 1016, 35 in is 889. Either figure meets it.
+  it.each([
+    ['basin', 1016, undefined],
+    ['basin', 1017, 'stop'],
+    ['nothing', 890, undefined],
+    ['nothing', 891, 'stop'],
+  ] as const)(
+    'a washroom mirror over %s that begins at %i: C-AC-2 is %s (ADA 603.3, read-secondary)',
+    (below, bottom, severity) => {
+      const job = jobWith({
+        building: { country: 'US', kind: 'public' },
+        wall: { wet: 'bathroom' },
+        place: { below },
+      });
+      const points = [1025, 1675].map((x) => [x, bottom + 880] as const);
+      expect(severityOf(saidOf(job, points), 'C-AC-2')).toBe(severity);
+    },
+  );
+
   it.each(cases('AD-10'))('$title', ({ inputs, expected }) => {
     const place = over(inputs.over);
     expect(highestMirrorBottom(place)).toBe(expected.bottom_max_in);

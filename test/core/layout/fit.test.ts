@@ -93,6 +93,12 @@ test.each<[string, Job, string, number]>([
     20,
   ],
   [
+    'over a window told of on the far face, which goes through the wall: 2700 - 700 = 2000, its left edge 1700',
+    wall({ accessories: window(700, 1500, 600, 900, 'far') }),
+    'C-FT-6',
+    70,
+  ],
+  [
     'on a ring past its own right side: 900 - 840',
     jobOf({ piece: { hanging: ring(900, 240) } }),
     'C-FT-7',
@@ -119,7 +125,10 @@ test.each<[string, Job]>([
   ['with its top exactly at the ceiling', wall({ heightMm: mm(1920) })],
   ['standing exactly on the floor', wall({}, up('bottom-above', 0))],
   ['edge to edge with a window: 1770 = 2070 - 300', wall({ accessories: window(2070, 1500, 600, 900) })],
-  ['across from a window of the far face', wall({ accessories: window(1350, 1500, 600, 900, 'far') })],
+  [
+    'across from a far window that lies beside it here: 2700 - 630 = 2070, its left edge 1770',
+    wall({ accessories: window(630, 1500, 600, 900, 'far') }),
+  ],
   ['on a plate that stands above its top', jobOf({ piece: { hanging: ring(95, -20) } })],
   [
     'standing on a mantel that rises 3 over 2700, 0.9 under its far corner, which a level does not show',
