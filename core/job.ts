@@ -36,8 +36,11 @@ type Seat = {
   standOffMm?: Millimetres;
 };
 
+/** A sawtooth is a zigzag bracket over one nail: for light pieces only. */
+type Hanger = 'ring' | 'sawtooth';
+
 export type Hanging =
-  | ({ by: 'rings' | 'keyholes'; points: HangerPoint[] } & Seat)
+  | ({ by: 'rings' | 'keyholes'; points: HangerPoint[]; hanger?: Hanger } & Seat)
   | ({
       by: 'cord';
       points: HangerPoint[];
@@ -223,6 +226,7 @@ export type JobSoFar = {
 /** Hangers said in part: "there's a wire across the back". */
 export type HangingSoFar = {
   by?: Hanging['by'];
+  hanger?: Hanger;
   points?: (Omit<HangerPoint, 'fromTopMm'> & { fromTopMm?: Millimetres })[];
   lengthMm?: Millimetres;
   riseMm?: Millimetres;

@@ -22,6 +22,7 @@ const CLEARED_BY: Readonly<Record<string, QuestionName>> = {
   'C-AC-2': 'place.up',
   'C-SV-8': 'piece.lit',
   'C-GT-3': 'building.heritage',
+  'C-HG-3': 'piece.hanging',
   hangerOutside: 'piece.hanging',
   impossibleCord: 'piece.hanging',
   tooManyScrews: 'piece.hanging',

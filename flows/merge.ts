@@ -26,10 +26,14 @@ const isAnotherWall = (job: JobSoFar, part: JobSoFar): boolean =>
   job.wall.baseMaterial !== 'unknown' &&
   job.wall.baseMaterial !== part.wall.baseMaterial;
 
-/** Brick has cores and plaster, board has studs and a sheet: what was said of one is not true of the other. */
+/**
+ * Brick has cores and plaster, board has studs and a sheet: what was said of one is not true of the other. A coating
+ * and its test were said of the old face: what they stop is asked again, never carried over; that there is none stays.
+ */
 function lessOldWall(job: JobSoFar): JobSoFar {
-  const { cores, finish, studs, courses, boardMm, boardLayers, voidMm, tensioned, ...wall } = job.wall ?? {};
-  return { ...job, wall };
+  const { cores, finish, studs, courses, boardMm, boardLayers, voidMm, tensioned, ...kept } = job.wall ?? {};
+  const { coating, asbestos, ...wall } = kept;
+  return { ...job, wall: coating === 'none' ? { ...wall, coating } : wall };
 }
 
 function over<T extends object>(old: T, said: T, path: string): T {

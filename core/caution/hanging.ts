@@ -1,4 +1,4 @@
-import { FLAT_CORD, ONE_HOOK } from '../piece/hook-limits.ts';
+import { FLAT_CORD, ONE_HOOK, WEAK_HANGER } from '../piece/hook-limits.ts';
 import type { Degrees } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 import type { Facts } from './facts.ts';
@@ -29,6 +29,12 @@ const flatAngle = ({ setOut }: Facts): Degrees | null =>
 const softFrame = ({ job }: Facts): boolean =>
   job.piece?.build?.frame?.material === 'mdf' && job.piece.hanging?.by !== 'batten';
 
+const onSawtooth = ({ job, massKg }: Facts): boolean => {
+  const hanging = job.piece?.hanging;
+  const isSawtooth = hanging !== undefined && 'hanger' in hanging && hanging.hanger === 'sawtooth';
+  return isSawtooth && (massKg ?? 0) > WEAK_HANGER.value.upTo;
+};
+
 /** How it hangs. */
 export const hangingRules: readonly Rule[] = [
   {
@@ -46,6 +52,14 @@ export const hangingRules: readonly Rule[] = [
     text: (facts) =>
       `A flat cord: at ${Math.round(flatAngle(facts) ?? 0)} degrees it pulls ${cordFactor(flatAngle(facts) ?? FLAT_CORD.value).toFixed(1)} times the weight. Lengthen it or hang from the rings.`,
     basis: from(STATICS, FLAT_CORD),
+  },
+  {
+    id: 'C-HG-3',
+    severity: 'stop',
+    applies: onSawtooth,
+    text: `Not for this weight: a sawtooth hanger is for ${WEAK_HANGER.value.upTo} kg at the most. Put two rings or strap hangers on the frame.`,
+    clears: 'Two rings or strap hangers screwed into solid frame.',
+    basis: from(WEAK_HANGER),
   },
   {
     id: 'C-HG-4',

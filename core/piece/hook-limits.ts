@@ -8,6 +8,13 @@ export const ONE_HOOK = sourced(
   'safety 10: one hook',
   'our-choice',
 );
+/** A sawtooth, a nail alone or an adhesive strip is for no more than this. */
+export const WEAK_HANGER = sourced(
+  { upTo: kg(5) },
+  'common-practice',
+  'safety 10, C-HG-3: sawtooth, nail alone, adhesive strip',
+  'common-practice',
+);
 /** A cord flatter than this is cautioned; riggers bar it. */
 export const FLAT_CORD = sourced<Degrees>(
   degrees(30),

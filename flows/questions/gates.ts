@@ -36,7 +36,9 @@ export const hazards: Question = {
   ],
   why: 'Each of these can stop the job or change how it is done, wherever on the wall it goes.',
   example: 'none of these',
-  isMissing: ({ answered, job }) => !answered.has('hazards') && GATES.some(([, isKnown]) => !isKnown(job)),
+  // Another material drops what was said of the old coating, so that gate opens again.
+  isMissing: ({ answered, job }) =>
+    GATES.some(([, isKnown]) => !isKnown(job)) && (!answered.has('hazards') || isAbsent(job.wall?.coating)),
   ifUnknown: {
     value: {
       wall: { wet: 'unknown', coating: 'unknown', condition: 'unknown', separating: 'unknown' },

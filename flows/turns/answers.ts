@@ -82,7 +82,15 @@ export function notKnown(open: Open, question: QuestionName | null, speaker: Spe
     };
   }
   if (question === 'piece.hanging' && hangingIsWhole(open.folded.job.piece?.hanging)) {
-    return { added: [entry], say: ['Then I reckon with one hook in the middle, and say so.'] };
+    const isCord = open.folded.job.piece?.hanging?.by === 'cord';
+    return {
+      added: [entry],
+      say: [
+        isCord
+          ? 'Then I reckon with one hook in the middle, and say so.'
+          : 'Then I reckon with that one alone.',
+      ],
+    };
   }
   const advice = putOffAdvice(question, open.folded.job, open.folded.unit);
   if (situationIn(open).unknown.has(question)) return says(howTo, ...advice);

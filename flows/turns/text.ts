@@ -71,10 +71,10 @@ function spokenTo(open: Open, said: string, reading: Reading, by: Speaker, parts
     case 'stop':
       return { ...says(pausing(open)), pauses: true };
     case 'trade-question':
-      return (
-        askedOfThePlan(said, open, parts) ??
-        tradeAnswer(said, open) ??
-        (reading.facts.length > 0 ? null : says(hasBegun(open) ? NO_ANSWER : TELL_ME))
+      return withFacts(
+        askedOfThePlan(said, open, parts) ?? tradeAnswer(said, open),
+        factsTurn(open, reading, by),
+        says(hasBegun(open) ? NO_ANSWER : TELL_ME),
       );
     case 'new-piece':
       return namesAnother(open, said, by);
@@ -83,6 +83,13 @@ function spokenTo(open: Open, said: string, reading: Reading, by: Speaker, parts
     default:
       return null;
   }
+}
+
+/** What was told beside the question is recorded, and said after its answer. */
+function withFacts(answer: Turn | null, told: Turn | null, otherwise: Turn): Turn {
+  if (told === null) return answer ?? otherwise;
+  const first = answer ?? otherwise;
+  return { ...first, ...told, added: [...first.added, ...told.added], say: [...first.say, ...told.say] };
 }
 
 function startOver(open: Open, by: Speaker): Turn {

@@ -3,6 +3,7 @@ import { besideYear } from './building/building.ts';
 import { answersHazards } from './building/hazards-answer.ts';
 import { withoutYear } from './building/year.ts';
 import { unitSpoken } from './lengths/display-unit.ts';
+import { confirmed, heardIn, inchesAreJudged } from './lengths/spoken-inches.ts';
 import { readAll } from './readers.ts';
 import { shortAnswer } from './short-answer.ts';
 import { namesAnother, readsBackMarks } from './steering/after-plan.ts';
@@ -13,7 +14,7 @@ import { steering } from './steering/intent.ts';
 import { NOT_UNDERSTOOD } from './steering/not-understood.ts';
 import { pickOffered } from './steering/offered.ts';
 import { correctedQuestion, isCorrection } from './steering/replacing.ts';
-import { isRequest, isTradeQuestion } from './steering/trade-question.ts';
+import { besideTheQuestion, isRequest, isTradeQuestion } from './steering/trade-question.ts';
 import { askedAbout, asksWhy } from './steering/why.ts';
 import { leading } from './steering/yes-no.ts';
 import { yesNoAnswer } from './steering/yes-no-question.ts';
@@ -49,11 +50,13 @@ export const understand: Understand = (said, listening) => {
   const every = tokens(withoutYear(words, besideYear(listening)));
   if (every.filter(isNumber).length > MOST_FIGURES) return NOT_UNDERSTOOD;
   const all = corrected(every);
-  const outline = outlineOf(all, { words, said, unit: listening.unit, guessed: guessed.size > 0 });
+  const hearing = heardIn(all, words, said, listening);
+  const outline = outlineOf(all, { words, said, unit: hearing.unit, guessed: guessed.size > 0 });
   if (readsBackMarks(outline.text, listening)) return { ...NOT_UNDERSTOOD, intent: 'self-check' };
   const short = shortAnswer(outline, text, listening);
   if (short !== null) return short;
-  const found = heard(outline, listening);
+  const read = heard(outline, hearing);
+  const found = inchesAreJudged(all, hearing, listening) ? { ...read, facts: confirmed(read.facts) } : read;
   const another =
     /^\W*(?:what|how) about (?:a|an|another|the next)\b/.test(words) &&
     namesAnother(outline.text, found.facts, listening);
@@ -62,7 +65,11 @@ export const understand: Understand = (said, listening) => {
     (isTradeQuestion(text) || asksInPassing(text, found, listening)) &&
     !(isRequest(text) && found.facts.length >= FACTS_OF_A_JOB)
   ) {
-    return { ...NOT_UNDERSTOOD, intent: 'trade-question' };
+    const beside = besideTheQuestion(said);
+    const told = beside === null ? NOT_UNDERSTOOD : understand(beside, listening);
+    return told.intent === 'answer'
+      ? { ...told, intent: 'trade-question', refused: [] }
+      : { ...NOT_UNDERSTOOD, intent: 'trade-question' };
   }
   return withUnit(answer(found, outline, text, listening), outline, listening);
 };

@@ -16,7 +16,7 @@ const HANGER: Readonly<Record<NonNullable<HangingSoFar['by']>, string>> = {
 /** How it hangs, as said: "rings: 95 mm from each side, 240 mm down". */
 export function hangingText(hanging: HangingSoFar, unit: DisplayUnit): string {
   const points = hanging.points ?? [];
-  const name = hanging.by === undefined ? (points.length === 0 ? '' : 'hangers') : HANGER[hanging.by];
+  const name = nameOf(hanging);
   const figures = phrases([
     ...pointsText(points, unit),
     hanging.fromTopMm !== undefined && `${length(hanging.fromTopMm, unit)} down`,
@@ -29,6 +29,11 @@ export function hangingText(hanging: HangingSoFar, unit: DisplayUnit): string {
   ]);
   if (name === '') return figures.join('; ');
   return figures.length === 0 ? name : `${name}: ${figures.join('; ')}`;
+}
+
+function nameOf({ by, hanger, points = [] }: HangingSoFar): string {
+  if (by === undefined) return points.length === 0 ? '' : 'hangers';
+  return hanger === 'sawtooth' ? 'sawtooth hanger' : HANGER[by];
 }
 
 function seatText(seat: NonNullable<HangingSoFar['seatToScrewMm']>, unit: DisplayUnit): string {

@@ -22,6 +22,9 @@ const point = z
 
 const points = z.array(point).min(1).max(24);
 
+/** A sawtooth is for light pieces only. */
+const hanger = z.enum(['ring', 'sawtooth']);
+
 const seat = {
   seatToScrewMm: lengthMm(-500, 500, 0).exactOptional(),
   standOffMm: lengthMm(0, 500, 6).exactOptional(),
@@ -43,7 +46,7 @@ const cord = z
 /** How the piece hangs (contract, section 4). */
 export const hangingSchema = z
   .discriminatedUnion('by', [
-    z.strictObject({ by: z.enum(['rings', 'keyholes']), points, ...seat }),
+    z.strictObject({ by: z.enum(['rings', 'keyholes']), points, hanger: hanger.exactOptional(), ...seat }),
     cord,
     z.strictObject({ by: z.literal('batten'), fromTopMm, lengthMm: lengthMm(1, 20_000, 600), ...seat }),
     z.strictObject({ by: z.literal('clips'), points, ...seat }),
@@ -54,6 +57,7 @@ export const hangingSchema = z
 export const hangingSoFarSchema = z
   .strictObject({
     by: z.enum(['rings', 'keyholes', 'cord', 'batten', 'clips']).optional(),
+    hanger: hanger.optional(),
     points: z
       .array(
         z.strictObject({

@@ -42,5 +42,5 @@ export function isSaidOfPiece(all: readonly Token[], words: HangerWords, listeni
   if (listening.known.piece?.hanging?.by !== undefined || listening.awaiting?.startsWith('place.'))
     return false;
   if (words.by === 'keyholes' || words.by === 'cord' || words.by === 'batten') return true;
-  return all.some((each) => /^(back|behind|frame|rings|drings)$/.test(each.text));
+  return words.sawtooth || all.some((each) => /^(back|behind|frame|rings|drings)$/.test(each.text));
 }

@@ -8,6 +8,8 @@ export type HangerWords = {
   /** How many hooks, nails or screws on the wall a cord goes over, when said. */
   hooks: number | null;
   middle: boolean;
+  /** A toothed or zigzag bracket over one nail. */
+  sawtooth: boolean;
   /** One side is said to be like the other. */
   same: boolean;
 };
@@ -21,12 +23,12 @@ const WAYS: readonly (readonly [Hanging['by'], ReadonlySet<string>])[] = [
   [
     'rings',
     words(
-      'ring rings dring drings strap straps hook hooks hanger hangers eye eyes eyelet eyelets lug lugs loop loops sawtooth triangle triangles',
+      'ring rings dring drings strap straps hook hooks hanger hangers eye eyes eyelet eyelets lug lugs loop loops triangle triangles',
     ),
   ],
 ];
 const RINGS = words(
-  'ring rings dring drings strap straps hanger hangers eye eyes eyelet eyelets lug lugs loop loops slot slots keyhole keyholes hook hooks clip clips d',
+  'ring rings dring drings strap straps hanger hangers eye eyes eyelet eyelets lug lugs loop loops slot slots keyhole keyholes hook hooks clip clips bracket brackets sawtooth sawtooths zigzag d',
 );
 const HOOKS = words('hook hooks nail nails screw screws pin pins');
 const NOT = words('no not without isnt arent neither');
@@ -44,26 +46,19 @@ export function hangerWords(all: readonly Token[], known: Hanging['by'] | undefi
   const zBar = all.some(
     (each, at) => isWord(each, 'bar', 'rail') && isWord(all[at - 1], 'z', 'hanging', 'split'),
   );
-  const count = counted(all, RINGS);
+  const sawtooth = isSawtooth(all);
+  const count = counted(all, RINGS) ?? (sawtooth ? 1 : null);
   const eachSide = count === 1 && all.some((each) => isWord(each, 'each', 'either', 'both', 'every'));
   return {
-    by: by ?? (zBar ? 'batten' : null) ?? (isKeyHole(all) ? 'keyholes' : null),
+    by: by ?? (zBar ? 'batten' : null) ?? (isKeyHole(all) ? 'keyholes' : null) ?? (sawtooth ? 'rings' : null),
     count: eachSide ? null : count,
     hooks: by === 'cord' ? counted(all, HOOKS) : null,
-    middle: all.some((each) =>
-      isWord(
-        each,
-        'middle',
-        'centre',
-        'center',
-        'central',
-        'centred',
-        'centered',
-        'mid',
-        'midle',
-        'sawtooth',
+    middle:
+      (sawtooth && count === 1) ||
+      all.some((each) =>
+        isWord(each, 'middle', 'centre', 'center', 'central', 'centred', 'centered', 'mid', 'midle'),
       ),
-    ),
+    sawtooth,
     same: isSame(all),
   };
 }
@@ -71,6 +66,14 @@ export function hangerWords(all: readonly Token[], known: Hanging['by'] | undefi
 /** "same on the right", "the other one likewise". */
 function isSame(all: readonly Token[]): boolean {
   return all.some((each) => isWord(each, 'same', 'ditto', 'likewise', 'identical', 'mirrored', 'matching'));
+}
+
+function isSawtooth(all: readonly Token[]): boolean {
+  return all.some(
+    (each, at) =>
+      isWord(each, 'sawtooth', 'sawtooths', 'zigzag', 'toothed', 'serrated') ||
+      (isWord(each, 'saw', 'zig') && isWord(all[at + 1], 'tooth', 'toothed', 'zag')),
+  );
 }
 
 function isKeyHole(all: readonly Token[]): boolean {

@@ -58,7 +58,8 @@ export function readHanging(said: readonly Token[], listening: Listening): Heard
   const told = figures.length > 0 || pairs !== null || shareDown(all, listening) !== null;
   if (words.by === null && !told) return asked ? nothingFor(all, listening, rest) : null;
   if (!asked && !told && !isSaidOfPiece(all, words, listening)) return null;
-  const doubt = doubtful(figures, listening, pairs !== null);
+  // A sawtooth sits so near the top edge that a small figure is millimetres.
+  const doubt = words.sawtooth ? [] : doubtful(figures, listening, pairs !== null);
   if (doubt.length > 1) return askUnit(all, figures, doubt, { words, by, listening, rest });
   const scaled =
     doubt.length === 1 && doubt[0] !== undefined
@@ -149,6 +150,10 @@ function laidOut(all: readonly Token[], figures: readonly Placed[], about: About
   }
   const now: HangingSoFar = {
     ...(words.by === null && known?.by !== undefined ? {} : { by: way }),
+    ...(words.sawtooth ? { hanger: 'sawtooth' as const } : {}),
+    ...(known?.hanger === 'sawtooth' && words.by === 'rings' && !words.sawtooth
+      ? { hanger: 'ring' as const }
+      : {}),
     ...(points === undefined ? {} : { points }),
     ...otherFigures(figures, way, words.hooks),
   };

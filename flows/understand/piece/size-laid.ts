@@ -1,4 +1,4 @@
-import type { Millimetres } from '../../../core/quantity.ts';
+import { type Millimetres, mm } from '../../../core/quantity.ts';
 import type { Found } from '../lengths/length.ts';
 import { isWord, type Token } from '../words/token.ts';
 import type { LengthUnit } from '../words/unit.ts';
@@ -17,10 +17,18 @@ export function common(width: Found, height: Found): Laid[] {
       .filter((high) => high.unit === wide.unit)
       .map((high) => ({ width: wide.valueMm, height: high.valueMm, unit: wide.unit })),
   );
-  if (shared.length > 0) return shared;
+  if (shared.length > 0) return lessTiny(shared);
   return width.readings.flatMap((wide) =>
     height.readings.map((high) => ({ width: wide.valueMm, height: high.valueMm, unit: wide.unit })),
   );
+}
+
+/** Nothing this small in both ways is hung here, so it is not offered beside a sensible reading; our choice. */
+const TINY = mm(200);
+
+function lessTiny(options: readonly Laid[]): Laid[] {
+  const sensible = options.filter(({ width, height }) => width >= TINY || height >= TINY);
+  return sensible.length > 1 ? sensible : [...options];
 }
 
 /** "landscape" and "portrait" decide which side lies across. */

@@ -51,6 +51,20 @@ export function isTradeQuestion(text: string): boolean {
   );
 }
 
+const PARTS =
+  /(?<=\?)\s*|(?<=[.!;])\s+|,\s*(?=(?:what|which|how|where|can|could|should|do i|does|is it|will)\b)|\s+(?=(?:btw|by the way|oh and|and by the way|and btw)\b)/i;
+
+/** A premise of the question ("hollow block, what do I use") tells nothing of the job; a sentence does. */
+const TELLS = /\b(?:it'?s|its|it is|is|are|was|btw|by the way|mine|my|weighs?|i'?ve|we'?ve|also|got)\b/i;
+
+/** What is told in the same breath as a question: "how deep should I drill? it's 24kg by the way". Null when nothing is. */
+export function besideTheQuestion(text: string): string | null {
+  const parts = text.split(PARTS).filter((part) => /[\p{L}\p{N}]/u.test(part));
+  if (parts.length < 2) return null;
+  const told = parts.filter((part) => TELLS.test(part) && !/\?\s*$/.test(part) && !isTradeQuestion(part));
+  return told.length === 0 || told.length === parts.length ? null : told.join(' ; ');
+}
+
 /** True for "is it safe", "can I hang a 24 kg mirror …": a question that may carry a whole job. */
 export function isRequest(text: string): boolean {
   const low = text.toLowerCase();

@@ -1,4 +1,5 @@
 import type { Finish, JobSoFar } from '../../../core/job.ts';
+import { sum } from '../../../core/quantity.ts';
 import type { Listening } from '../../reading.ts';
 import { asks, type Found, fact, facts, nothing, settled } from '../words/found.ts';
 import { lengthOf, type Outline, without } from '../words/outline.ts';
@@ -34,8 +35,13 @@ const LENGTHS = { expected: 'the thickness of a finish', example: '12 mm plaster
 const NO_COAT =
   /\b(?:no|without|not|isnt|never) (?:any )?(?:plaster(?:ed)?|render(?:ed)?|coat|finish|skim)\b|\bunplastered\b/;
 
-/** What is on the face, with its thickness when it stands beside it. */
+/**
+ * What is on the face, with its thickness when it stands beside it. Coats one over another count together, since the
+ * thickness goes through to the base: 8 mm tiles on 5 mm adhesive are 13 mm that carry nothing (core/fixing).
+ */
 export function readFinish(outline: Outline, listening: Listening): Found {
+  const coats = readCoats(outline);
+  if (coats !== null) return coats;
   const asked = listening.awaiting === 'wall.finish';
   const bare = NO_COAT.test(outline.text);
   if (bare && (asked || /\b(?:brick|block|concrete|stone|masonry)/.test(outline.text))) {
@@ -60,6 +66,34 @@ export function readFinish(outline: Outline, listening: Listening): Found {
     return facts(outline, fact('wall.finish', value(kind), outline.said));
   }
   return asked ? alone(outline) : nothing(outline);
+}
+
+const COAT =
+  '(?:tiles?|tiled|render|plaster|skim|adhesive|grout|glue|cement|mortar|backing coat|scratch coat|bed)';
+const COATS = new RegExp(
+  `(?:\\b(${COAT})(?: (?:is|are|about|of|,|thick))* )?<(\\d+)>(?: (?:thick|of|a|cement|hard|wall|ceramic|porcelain|stone|marble))*(?: (${COAT}))? (?:on|over|plus|and|with|\\+|,)(?: (?:a|the|about|top of|of))* <(\\d+)>(?: (?:thick|of|a|cement|hard|tile|sand and cement|bed of))*(?: (${COAT}))`,
+);
+
+/** "Tile 10, adhesive 5". */
+const COATS_TURNED = new RegExp(`\\b(${COAT}) <(\\d+)>()(?: (?:,|and|on|plus))* (${COAT}) <(\\d+)>`);
+
+/** "8mm tiles on 5mm adhesive", "10 mm tile over 12 mm render": the outer coat names it. */
+function readCoats(outline: Outline): Found | null {
+  const turned = COATS_TURNED.exec(outline.text);
+  const match = turned ?? COATS.exec(outline.text);
+  const outer = match?.[1] ?? match?.[3];
+  const [second, inner] = turned === null ? [match?.[4], match?.[5]] : [turned[5], turned[4]];
+  const one = match === null ? null : lengthOf(outline, match[2], 'wall.finish');
+  const two = match === null ? null : lengthOf(outline, second, 'wall.finish');
+  if (match === null || outer === undefined || one?.readings.length !== 1 || two?.readings.length !== 1)
+    return null;
+  if (one.negative || two.negative) return null;
+  const words = `${outer} ${inner ?? ''}`;
+  const kind = /tile/.test(words) ? 'tile' : /render/.test(words) ? 'render' : 'plaster';
+  return facts(
+    without(outline, match),
+    fact('wall.finish', value(kind, sum(one.valueMm, two.valueMm)), outline.said),
+  );
 }
 
 /** Plaster, render and tiles are said of a wall of masonry; bare only when it is said of the face. */

@@ -22,13 +22,16 @@ const likeness = new Fuse(TRADE_WORDS, {
   minMatchCharLength: 3,
 });
 
+/** What nobody sees parts nothing: "2<zero-width space>4 kg" is 24 kg. Tabs and line ends are seen. */
+const INVISIBLE = /[\p{Cf}\p{Variation_Selector}]|(?![\t\n\r])\p{Cc}/gu;
+
 /** Puts a message into the readers' spelling: known slips from the glossary, unknown ones by likeness. */
 export function respell(said: string): Respelt {
   const guessed = new Set<string>();
   let lookedUp = 0;
   // A line of a list ends where it ends: the next one is about something else.
   const lines = said.slice(0, LONGEST).replace(/(?<=\S)[^\S\r\n]*[\r\n]+\s*(?=\S)/g, ' ; ');
-  const plain = normalise(lines).replace(/[\p{C}\u200b-\u200f\u202a-\u202e\u2066-\u2069]+/gu, ' ');
+  const plain = normalise(lines.replace(INVISIBLE, '')).replace(/\p{C}+/gu, ' ');
   const text = plain.replace(/\p{L}[\p{L}\p{M}'-]*\p{L}|\p{L}/gu, (word) => {
     const known = Object.hasOwn(RESPELT, word) ? RESPELT[word] : undefined;
     if (known !== undefined && known !== '') return known;
