@@ -28,6 +28,9 @@ const NAMES = new RegExp(
   `\\b(?:me|myself)((?: ?(?:,| ${AND})+ (?:and )?(?:my |the |a |our )?(?!(?:two|three|four|five|it|its|the|we|will|i)\\b)[a-z]+(?: half)?)+)|\\b[a-z]+ ${AND} (?:me|i)\\b`,
 );
 
+/** "Just myself and my boss": an "and" outweighs the "just". */
+const JOINED = new RegExp(`\\b(?:me|myself) ${AND} (?!no\\b|nobody\\b|none\\b|only\\b|on\\b)[a-z]`);
+
 /** How many lift, from who they are said to be; null when nothing says so. Of two figures the smaller. */
 export function peopleIn(words: string, asked: boolean): number | null {
   const some = ME_AND_SOME.exec(words);
@@ -38,6 +41,8 @@ export function peopleIn(words: string, asked: boolean): number | null {
     const said = form.exec(words)?.[1];
     if (said !== undefined && numberOf(said) > 0) return numberOf(said);
   }
+  const joined = asked && JOINED.test(words) ? NAMES.exec(words)?.[1] : undefined;
+  if (joined !== undefined) return 1 + namesIn(joined);
   if (ALONE.test(words) && (asked || /\b(?:just me|by myself|on my own)\b/.test(words))) return 1;
   if (!asked) return null;
   const names = NAMES.exec(words);

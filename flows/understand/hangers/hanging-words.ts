@@ -83,7 +83,9 @@ function isKeyHole(all: readonly Token[]): boolean {
 function denied(all: readonly Token[], at: number): boolean {
   return (
     NOT.has(all[at - 1]?.text ?? '') ||
-    (isWord(all[at - 1], 'a', 'any', 'on', 'the') && NOT.has(all[at - 2]?.text ?? ''))
+    (isWord(all[at - 1], 'a', 'any', 'on', 'the') && NOT.has(all[at - 2]?.text ?? '')) ||
+    (isWord(all[at - 1], 'any') &&
+      all.slice(0, at).some((each) => /^(?:doesnt|dont|hasnt|havent|isnt|arent|not)$/.test(each.text)))
   );
 }
 

@@ -37,7 +37,12 @@ export function readGlass(outline: Outline, listening: Listening): Found {
     /\bsafety (?:glasses|first|goggles)\b|\bnot (?:safety|toughened|tempered|laminated)(?: glass)?\b/g,
     ' ',
   );
-  const forms = asked ? [...FORMS, ...ANSWERS] : FORMS;
+  // "9 kg without the glass" weighs the frame alone: there is glass.
+  const weighedApart =
+    /\d\s*(?:kgs?|kilos?|lbs?|pounds?)\W+(?:without|not counting|excluding|less) (?:the )?(?:glass|glazing)\b/.test(
+      outline.words,
+    );
+  const forms = (asked ? [...FORMS, ...ANSWERS] : FORMS).filter(([kind]) => !weighedApart || kind !== 'none');
   const hit = forms.find(([, words]) => words.test(text));
   if (asked && hit === undefined && /\bnot (?:safety|toughened|tempered|laminated)\b/.test(outline.text)) {
     return facts(outline, fact('piece.glass', { piece: { glass: 'plain' } }, outline.said));

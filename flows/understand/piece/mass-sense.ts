@@ -18,7 +18,10 @@ const SUM = /\b(plus|added|add|another|extra)\b|\+|\b\d+ \w+ and\b/;
 const TOTAL =
   /\b(total|altogether|all up|all in|all told|in all|overall|combined|together|so|makes|making)\b|=/;
 const EACH = /\b(each|apiece|per piece|one of them)\b/;
-const PAIR = /\b(pair|both|the two|two of them|the lot|all of them|set)\b/;
+const PAIR =
+  /\b(pair|both(?! (?:sides|edges|ends|ways|down|in)\b)|the two|two of them|the lot|all of them|set)\b/;
+/** How near a mass the words must stand that make it one of several; our choice. */
+const NEAR = 8;
 const TOLERANCE = /±|\b(plus or minus|give or take|plus minus|tolerance)\b/;
 const RANGE =
   /^ *(-|to|or|and|\/|,)?( *(maybe|perhaps|possibly|probably|up to|even|to|but|it|its|might be|could be|may be|nearer|closer to|more like|or|and|,))* *$/;
@@ -81,7 +84,8 @@ function oneFigure(all: readonly Token[], mass: Weighed, text: string): MassSens
   if ((MORE_THAN.test(before) && !no) || MORE_AFTER.test(after)) {
     return ask(`Over ${mass.text}: what is the most it can weigh?`, [mass.kg, mass.kg.mul(MARGIN)]);
   }
-  if (PAIR.test(text) && !EACH.test(text))
+  const near = saidBetween(all, Math.max(0, mass.from - NEAR), mass.to + NEAR);
+  if (PAIR.test(near) && !EACH.test(text))
     return ask('Is that for one piece, or for all of them?', [mass.kg, mass.kg.div(2)]);
   if (all[mass.from - 1]?.text === 'x' || all[mass.to]?.text === 'x')
     return ask('Is that each, or all together?', [mass.kg]);

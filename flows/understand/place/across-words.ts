@@ -5,7 +5,7 @@ import { type Outline, without } from '../words/outline.ts';
 /** "In the middle" is then said of a hook on the back. */
 const HANGERS = /\b(?:rings?|hooks?|cords?|wires?|keyholes?|hangers?|straps?|slots?|clips?|sawtooth)\b/;
 const CENTRED =
-  /\bcentred\b|\b(?:dead|bang|smack|right|slap)(?: bang| smack| dead)?(?: in)?(?: the)? (?:centre|middle|central)\b|\bcentral\b|\bin the (?:very |exact )?(?:middle|centre)\b|\bcentre (?:it|of (?:the )?(?:wall|room)|on (?:the )?wall|please|the (?:piece|mirror|picture|frame|thing))\b|\bmiddle of (?:the )?(?:wall|it all)\b|\bhalf ?way (?:across|along)\b|\b(?:equal|same|even) (?:gaps? |space |distance |amount |both |on |either |each )*(?:both|either|each|sides?|ends?)\b|\bsymmetric(?:al|ally)?\b/;
+  /\bcentred\b|\b(?:dead|bang|smack|right|slap)(?: bang| smack| dead)?(?: in| on)?(?: the)? (?:centre|middle|central)\b|\bcentral\b|\bin the (?:very |exact )?(?:middle|centre)\b|\bcentre (?:it|of (?:the )?(?:wall|room)|on (?:the )?wall|please|the (?:piece|mirror|picture|frame|thing))\b|\bmiddle of (?:the )?(?:wall|it all)\b|\bhalf ?way (?:across|along)\b|\b(?:equal|same|even) (?:gaps? |space |distance |amount |both |on |either |each )*(?:both|either|each|sides?|ends?)\b|\bsymmetric(?:al|ally)?\b/;
 const CENTRE_ALONE =
   /^\W*(?:in |the |on |at |its |to |go |be |dead |just |put it |put |make it |i want it |should be |please |a |right )*(?:centre|middle|mid|central|centred|halfway|half way)(?: (?:please|thanks|mate|of|the|wall|it|obviously|i think|on|that|will do))*\W*$/;
 const OVER_SOMETHING =

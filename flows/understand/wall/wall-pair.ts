@@ -25,7 +25,9 @@ export function readWallPair(outline: Outline): Found {
 
 const WALL = '(?:walls?|alcove|recess|chimney breast|partition)';
 const IS = '(?: (?:is|its|it|was|about|around|roughly|approx|measures?|size|=|:|at|of|just))*';
-const AFTER_WALL = new RegExp(`\\b${WALL}${IS} ${ACROSS} (?:x|by) ${HIGH}`);
+const AFTER_WALL = new RegExp(
+  `\\b${WALL}${IS} (?:${ACROSS} (?:x|by) ${HIGH}|<(\\d+)> (?:wide|long|across)(?: (?:and|,|by|x))* <(\\d+)> (?:high|tall)\\b)`,
+);
 const BEFORE_WALL = new RegExp(
   `(?:^|\\b(?:a|the|on|onto|my|our) |[,;.] )${ACROSS} (?:x|by) ${HIGH}(?: \\w+)? ${WALL}\\b`,
 );
@@ -45,8 +47,8 @@ function pairOf(
   match: RegExpExecArray,
   taken: { index: number; 0: string } = match,
 ): Found {
-  const across = lengthOf(outline, match[1], 'wall.widthMm');
-  const up = lengthOf(outline, match[2], 'wall.heightMm');
+  const across = lengthOf(outline, match[1] ?? match[3], 'wall.widthMm');
+  const up = lengthOf(outline, match[2] ?? match[4], 'wall.heightMm');
   if (across === null || up === null || !isOne(across) || !isOne(up)) return nothing(outline);
   const named = /\b(?:high|tall|h)\b/.test(match[0]);
   if (!named && up.valueMm < LEAST_HEIGHT) return nothing(outline);

@@ -59,6 +59,7 @@ function joined(text: string): string {
       .replace(/\bpower points?\b/g, 'powerpoint')
       .replace(/\bkey holes?\b/g, 'keyholes')
       .replace(/\bbreezeblocks?\b/g, 'breeze block')
+      .replace(/\bcinderblocks?\b/g, 'cinder block')
       .replace(/\bdot\s*(?:&|n|'n'|and|an)\s*dab(?:bed)?\b/g, 'dot and dab')
       .replace(/\bmantel (?:piece|shelf|peice)\b/g, 'mantel')
       .replace(/\bt\s*(?:&|n|and)\s*g\b|\btongue (?:&|n|an) groove\b/g, 'tongue and groove')
