@@ -97,7 +97,8 @@ export function tapeChecks({ crossChecks, batten }, unit) {
     `Batten from ${tape(batten.fromLeftMm)} to ${tape(batten.toLeftMm)} from the left, ${tape(batten.upMm)} up`,
   ];
   const checks = crossChecks.map(
-    ({ text, expectMm, toleranceMm }) => `${text}: ${tape(expectMm)} ${unit}, within ${toleranceMm} mm`,
+    ({ text, expectMm, toleranceMm }) =>
+      `${text}: ${tape(expectMm)} ${unit}, within ${tape(toleranceMm)} ${unit}`,
   );
   return [...(line ?? []), ...checks];
 }
