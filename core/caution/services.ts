@@ -55,6 +55,12 @@ const depthText = (facts: Facts): string => {
     : `${Math.round(from)} mm (the board and how far back in the stud a cable must lie)`;
 };
 
+/** "cable", "pipe" or both: what a tight mark is near. */
+const runsThere = (facts: Facts): string =>
+  [...new Set(cableTight(facts).map(({ zone }) => (zone.service === 'plumbing' ? 'pipe' : 'cable')))].join(
+    ' and the ',
+  );
+
 /** Hidden services. */
 export const servicesRules: readonly Rule[] = [
   {
@@ -89,7 +95,7 @@ export const servicesRules: readonly Rule[] = [
     whileDrilling: true,
     applies: (facts) => cableTight(facts).length > 0,
     text: (facts) =>
-      `${standingNear(cableTight(facts))}. That is tight: scan again and mark the cable before drilling.`,
+      `${standingNear(cableTight(facts))}. That is tight: scan again and mark the ${runsThere(facts)} before drilling.`,
     basis: from(MARGIN),
   },
   {

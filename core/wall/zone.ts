@@ -19,7 +19,7 @@ export type Zone = {
   readonly runs: 'across' | 'up' | 'under-ceiling';
   readonly fromMm: Millimetres;
   readonly toMm: Millimetres;
-  /** How near is tight. Nothing for plumbing: its strip is already the fixture and 75 mm each side. */
+  /** How near is tight, beside a pipe's strip as beside a cable's. */
   readonly marginMm: Millimetres;
   readonly service: 'electric' | 'plumbing';
   /** False where no rule counts the far face, though a cavity joins both: at most a warning. */

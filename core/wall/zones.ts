@@ -60,7 +60,7 @@ function stripsOf(
   const shared = {
     service,
     firm,
-    marginMm: plumbing ? mm(0) : marginOf(country),
+    marginMm: marginOf(country),
     basis: basisOf(plumbing ? BESIDE_PLUMBING : far ? THIN_WALL : BAND),
   };
   return [

@@ -164,4 +164,16 @@ describe('gates', () => {
     expect(cordFactor(degrees(30))).toBeCloseTo(1, 9);
     expect(cordFactor(degrees(10))).toBeCloseTo(2.88, 2);
   });
+
+  it.each([
+    ['tenant', true, undefined],
+    ['tenant', false, 'stop'],
+    ['tenant', 'unknown', 'stop'],
+    ['client', false, 'stop'],
+    ['client', 'unknown', undefined],
+    ['unknown', false, 'stop'],
+    ['owner', false, undefined],
+  ] as const)('tenure %s, consent %s: C-GT-2 is %s (contract 4)', (tenure, consent, severity) => {
+    expect(severityOf(saidOf(jobWith({ building: { tenure, consent } })), 'C-GT-2')).toBe(severity);
+  });
 });

@@ -71,6 +71,26 @@ describe('hidden services', () => {
     expect(severityOf(said({ accessories: [socket(1025)] }, [x, 1680]), 'C-SV-2')).toBe(severity);
   });
 
+  it('while something else stops, how near a mark is to a cable is not said', () => {
+    const near = { accessories: [socket(905)] };
+    expect(severityOf(said(near, [1025, 1680]), 'C-SV-2')).toBe('warn');
+    const rented = jobWith({ wall: near, building: { tenure: 'tenant', consent: false } });
+    expect(saidOf(rented, [[1025, 1680]]).map(({ id }) => id)).not.toContain('C-SV-2');
+  });
+
+  // The strip is 937 to 1083: right by 1083 + 54 - 1025 + 1 = 113 would put the frame's edge from 1770 to 1883, over a
+  // door that begins at 1850; left it is 1025 - (937 - 54) + 1 = 143.
+  it('the move never puts the piece over a door', () => {
+    const door: Accessory = {
+      ...socket(1950, 1000),
+      kind: 'door',
+      widthMm: mm(200),
+      heightMm: mm(2000),
+    };
+    const cautions = said({ accessories: [socket(1010), door] }, [1025, 1680], [1675, 1680]);
+    expect(textOf(cautions, 'C-SV-1')).toMatch(/at least 143 mm to the left/);
+  });
+
   it('a mark under a basin tap stops for the pipe, and the words are of plumbing', () => {
     const cautions = said({ accessories: [{ ...socket(1025), kind: 'tap' }] }, [1025, 1680]);
     expect(severityOf(cautions, 'C-SV-6')).toBe('stop');
