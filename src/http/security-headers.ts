@@ -30,6 +30,6 @@ export const securityHeaders: MiddlewareHandler = async (c, next) => {
   await next();
   for (const [name, value] of Object.entries(HEADERS)) c.res.headers.set(name, value);
   if (!c.res.headers.has('cache-control')) c.res.headers.set('cache-control', 'no-store');
-  if (new URL(c.req.url).protocol === 'https:')
+  if (c.req.url.startsWith('https:'))
     c.res.headers.set('strict-transport-security', STRICT_TRANSPORT_SECURITY);
 };

@@ -17,6 +17,12 @@ const THINGS: [Below, string][] = [
   ],
 ];
 
+const FORMS = THINGS.map(([below, words]) => ({
+  below,
+  word: new RegExp(`^(?:${words})$`),
+  anywhere: new RegExp(`\\b(?:${words})\\b`),
+}));
+
 const UNUSED =
   /\b(?:never|not|isnt|no longer|aint|hardly|dont|doesnt|unused|disused|blocked|bricked|boarded|capped|sealed|decorative|ornamental|dummy|fake|closed|out of use|not in use|empty|dead)\b/;
 const FIRE =
@@ -42,23 +48,20 @@ export function readBelow(outline: Outline, listening: Listening): Found {
     const thing =
       over === null
         ? undefined
-        : THINGS.find(
-            ([below, words]) => below !== 'walkway' && new RegExp(`^(?:${words})$`).test(over[1] ?? ''),
-          );
-    if (thing !== undefined) return facts(outline, of(thing[0]));
+        : FORMS.find(({ below, word }) => below !== 'walkway' && word.test(over[1] ?? ''));
+    if (thing !== undefined) return facts(outline, of(thing.below));
     return /\bnothing (?:below|under(?:neath)?|beneath)\b/.test(text)
       ? facts(outline, of('nothing'))
       : nothing(outline);
   }
-  const thing = THINGS.find(([, words]) =>
-    new RegExp(`\\b(?:${words})\\b`).test(text.replace(/\bno (?:one|body)? ?\w+\b/g, ' ')),
-  );
-  const cot = thing?.[0] === 'cot';
+  const there = text.replace(/\bno (?:one|body)? ?\w+\b/g, ' ');
+  const thing = FORMS.find(({ anywhere }) => anywhere.test(there));
+  const cot = thing?.below === 'cot';
   if (FIRE.test(text) && !cot) {
     const used = !UNUSED.test(text);
     return facts(outline, of(used ? 'fireplace' : 'fireplace-unused', used && /\bmantel\b/.test(text)));
   }
-  if (thing !== undefined) return facts(outline, of(thing[0]));
+  if (thing !== undefined) return facts(outline, of(thing.below));
   if (HARMLESS.test(text)) return facts(outline, of('nothing', true));
   return NOTHING.test(text) ? facts(outline, of('nothing')) : nothing(outline);
 }

@@ -17,9 +17,11 @@ const DATUM_WORDS: [DatumKind, string][] = [
 
 export const ANY_DATUM = DATUM_WORDS.map(([, words]) => words).join('|');
 
+const WHOLE_WORDS = DATUM_WORDS.map(([kind, words]) => [kind, new RegExp(`^(?:${words})$`)] as const);
+
 /** The datum a word names. */
 export function datumOf(word: string): DatumKind | null {
-  return DATUM_WORDS.find(([, words]) => new RegExp(`^(?:${words})$`).test(word))?.[0] ?? null;
+  return WHOLE_WORDS.find(([, form]) => form.test(word))?.[0] ?? null;
 }
 
 const STANDING =

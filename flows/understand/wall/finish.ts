@@ -6,7 +6,7 @@ import { lengthOf, type Outline, without } from '../words/outline.ts';
 
 type Kind = Exclude<Finish['kind'], 'unknown'>;
 
-const KINDS: [Kind, string][] = [
+const KINDS: readonly [Kind, string][] = [
   ['tile', 'tiles?|tiled|tiling|splashback|backsplash'],
   ['render', 'rendered|render|stucco|parge|bagged|cement finish'],
   ['plaster', 'hard plaster|wet plaster|lime plaster|white set|set plaster|plastered|plaster|skimmed|skim'],
@@ -25,6 +25,12 @@ const thick = (words: string): RegExp[] => [
     `\\b(?:${words})\\b(?: (?:on it|on|finish|is|about|coat|,|;|\\(|=|of|thickness|roughly|say|maybe))* (?:<(\\d+)>)(?: thick)?(?! ?x)`,
   ),
 ];
+
+const FORMS = KINDS.map(([kind, words]) => ({
+  kind,
+  named: new RegExp(`\\b(?:${words})\\b`),
+  thick: thick(words),
+}));
 
 const value = (kind: Kind, thicknessMm?: NonNullable<Finish['thicknessMm']>): JobSoFar => ({
   wall: { finish: thicknessMm === undefined ? { kind } : { kind, thicknessMm } },
@@ -47,12 +53,11 @@ export function readFinish(outline: Outline, listening: Listening): Found {
   if (bare && (asked || /\b(?:brick|block|concrete|stone|masonry)/.test(outline.text))) {
     return facts(outline, fact('wall.finish', value('bare'), outline.said));
   }
-  for (const [kind, words] of KINDS) {
+  for (const { kind, named, thick: forms } of FORMS) {
     if (kind === 'board' && !asked) continue;
-    const named = new RegExp(`\\b(?:${words})\\b`).exec(outline.text);
-    if (named === null) continue;
+    if (!named.test(outline.text)) continue;
     if (!asked && !belongsToWall(kind, outline.text)) continue;
-    for (const form of thick(words)) {
+    for (const form of forms) {
       const match = form.exec(outline.text);
       const length = match === null ? null : lengthOf(outline, match[1], 'wall.finish');
       if (match === null || length === null || (!asked && length.readings.length === 0)) continue;

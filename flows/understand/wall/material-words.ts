@@ -54,6 +54,10 @@ const TIMBER_STUDS =
 const STUDS =
   /\bstud ?-? ?(?:walls?|work|partition)\b|\b(?:on|over|with|to|and|has|got|theres) (?:the )?studs\b|\bstuds (?:every|at|and|behind|under)\b|^\W*(?:its |just |on |some )*studs?\W*$|\bframed? wall\b|\bpartition(?: wall)?\b|\bstuds? .*\b(?:plasterboard|drywall|board)\b|\b(?:plasterboard|drywall|board)\b.*\bstuds?\b/;
 
+/** The same words wherever they stand, made once. */
+const EVERY = new Map(BARE.map(([, words]) => [words, new RegExp(words, 'g')]));
+const everyOf = (words: RegExp): RegExp => EVERY.get(words) ?? words;
+
 /** Reads the words that name a wall. `text` is an outline: figures are "<0>". */
 export function materialWords(text: string): MaterialWords {
   const timberStuds = TIMBER_STUDS.test(text);
@@ -66,7 +70,7 @@ export function materialWords(text: string): MaterialWords {
     if (!words.test(left)) continue;
     bare.push(material);
     // "cinder block" is a block and no concrete, "solid concrete block" no concrete either.
-    left = left.replace(new RegExp(words, 'g'), ' ').replace(/\b(?:concrete|cement)\s+$/, ' ');
+    left = left.replace(everyOf(words), ' ').replace(/\b(?:concrete|cement)\s+$/, ' ');
   }
   return {
     board,
