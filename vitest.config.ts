@@ -1,12 +1,16 @@
 import { cloudflareTest } from '@cloudflare/vitest-plugin';
 import { defineConfig } from 'vitest/config';
 
+// A shared machine can be ten times slower than a quiet one: a limit is there to end what hangs, no more.
+const testTimeout = 60_000;
+
 export default defineConfig({
   test: {
     projects: [
       {
         test: {
           name: 'node',
+          testTimeout,
           include: ['test/**/*.test.ts'],
           exclude: ['test/workerd/**', 'test/browser/**', '**/node_modules/**'],
         },
@@ -20,11 +24,16 @@ export default defineConfig({
             miniflare: { durableObjects: { LEDGER: { className: 'LedgerObject', useSQLite: true } } },
           }),
         ],
-        test: { name: 'workerd', include: ['test/workerd/**/*.test.ts'] },
+        test: { name: 'workerd', testTimeout, include: ['test/workerd/**/*.test.ts'] },
       },
       {
         // The chat page in a real browser, against the running server.
-        test: { name: 'browser', include: ['test/browser/**/*.test.ts'], fileParallelism: false },
+        test: {
+          name: 'browser',
+          testTimeout,
+          include: ['test/browser/**/*.test.ts'],
+          fileParallelism: false,
+        },
       },
     ],
   },

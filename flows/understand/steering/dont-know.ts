@@ -9,6 +9,7 @@ const NOT_KNOWING = [
   /\b(?:i'?ll|i will|will|we'?ll|i'?d|have to|need to|gotta|got to|going to|gonna|let me|must) (?:have to |need to |go (?:and |an |n )?|just |better )*(?:measure|check|look|ask|find out|weigh|get back|see about)\b/,
   /\b(?:boss|client|owner|customer|he|she|they|nobody|no one|landlord) (?:never|did ?n[o']?t|has ?n[o']?t|hasn't) (?:said|say|told|tell|mention(?:ed)?)\b/,
   /\b(?:nobody|no one) (?:told|knows|said)\b/,
+  /\bnot (?:that|as far as|so far as) (?:i|we)(?: a?m| are|'m)? ?(?:know|aware)(?: of)?\b/,
   /\b(?:no (?:tape|scales?|tape measure|info(?:rmation)?)|without a tape)\b/,
   /^\W*(?:pass|skip(?: (?:it|this|that|this one|that one))?|later|ask me later|not yet|tbc|tba|n\/?a|no clue|\?\?+|come back to (?:it|that))\W*$/,
 ];

@@ -1,10 +1,8 @@
-import type { Finish, JobSoFar } from '../../../core/job.ts';
-import { sum } from '../../../core/quantity.ts';
-import type { Listening } from '../../reading.ts';
+import type { BaseMaterial } from '../../../core/job.ts';
+import type { AskBack, Listening } from '../../reading.ts';
 import { asks, type Found, fact, facts, nothing, settled } from '../words/found.ts';
 import { lengthOf, type Outline, without } from '../words/outline.ts';
-
-type Kind = Exclude<Finish['kind'], 'unknown'>;
+import { type Kind, readCoats, value } from './coats.ts';
 
 const KINDS: readonly [Kind, string][] = [
   ['tile', 'tiles?|tiled|tiling|splashback|backsplash'],
@@ -31,10 +29,6 @@ const FORMS = KINDS.map(([kind, words]) => ({
   named: new RegExp(`\\b(?:${words})\\b`),
   thick: thick(words),
 }));
-
-const value = (kind: Kind, thicknessMm?: NonNullable<Finish['thicknessMm']>): JobSoFar => ({
-  wall: { finish: thicknessMm === undefined ? { kind } : { kind, thicknessMm } },
-});
 
 const LENGTHS = { expected: 'the thickness of a finish', example: '12 mm plaster' };
 
@@ -68,37 +62,44 @@ export function readFinish(outline: Outline, listening: Listening): Found {
     if (only !== null && length !== null && kind !== 'bare') {
       return settled(without(outline, only), 'wall.finish', length, (mm) => value(kind, mm), LENGTHS);
     }
-    return facts(outline, fact('wall.finish', value(kind), outline.said));
+    if (asked && hidesWhatIsUnder(kind, outline.text, listening))
+      return asks(outline, underThePaint(outline));
+    return facts(
+      outline,
+      fact('wall.finish', value(kind), outline.said, kind === 'bare' && PAINTED.test(outline.text)),
+    );
   }
   return asked ? alone(outline) : nothing(outline);
 }
 
-const COAT =
-  '(?:tiles?|tiled|render|plaster|skim|adhesive|grout|glue|cement|mortar|backing coat|scratch coat|bed)';
-const COATS = new RegExp(
-  `(?:\\b(${COAT})(?: (?:is|are|about|of|,|thick))* )?<(\\d+)>(?: (?:thick|of|a|cement|hard|wall|ceramic|porcelain|stone|marble))*(?: (${COAT}))? (?:on|over|plus|and|with|\\+|,)(?: (?:a|the|about|top of|of))* <(\\d+)>(?: (?:thick|of|a|cement|hard|tile|sand and cement|bed of))*(?: (${COAT}))`,
-);
+const PAINTED = /\bpaint(?:ed)?\b|\bwallpaper(?:ed)?\b/;
+const PLAINLY_BARE =
+  /\b(?:bare|raw|exposed|fair ?-? ?faced?|face brick|no finish|nothing on it)\b|\bjust paint|\bonly paint/;
 
-/** "Tile 10, adhesive 5". */
-const COATS_TURNED = new RegExp(`\\b(${COAT}) <(\\d+)>()(?: (?:,|and|on|plus))* (${COAT}) <(\\d+)>`);
+const SELDOM_PAINTED: ReadonlySet<BaseMaterial | undefined> = new Set<BaseMaterial>([
+  'clay-brick',
+  'concrete-block',
+  'aerated-concrete',
+  'natural-stone',
+]);
 
-/** "8mm tiles on 5mm adhesive", "10 mm tile over 12 mm render": the outer coat names it. */
-function readCoats(outline: Outline): Found | null {
-  const turned = COATS_TURNED.exec(outline.text);
-  const match = turned ?? COATS.exec(outline.text);
-  const outer = match?.[1] ?? match?.[3];
-  const [second, inner] = turned === null ? [match?.[4], match?.[5]] : [turned[5], turned[4]];
-  const one = match === null ? null : lengthOf(outline, match[2], 'wall.finish');
-  const two = match === null ? null : lengthOf(outline, second, 'wall.finish');
-  if (match === null || outer === undefined || one?.readings.length !== 1 || two?.readings.length !== 1)
-    return null;
-  if (one.negative || two.negative) return null;
-  const words = `${outer} ${inner ?? ''}`;
-  const kind = /tile/.test(words) ? 'tile' : /render/.test(words) ? 'render' : 'plaster';
-  return facts(
-    without(outline, match),
-    fact('wall.finish', value(kind, sum(one.valueMm, two.valueMm)), outline.said),
-  );
+/** Brick and block indoors are seldom painted as they are, and nothing is papered without a coat: the paint hides it. */
+function hidesWhatIsUnder(kind: Kind, text: string, { known }: Listening): boolean {
+  if (kind !== 'bare' || !PAINTED.test(text) || PLAINLY_BARE.test(text)) return false;
+  return /wallpaper/.test(text) || SELDOM_PAINTED.has(known.wall?.baseMaterial);
+}
+
+function underThePaint({ said }: Outline): AskBack {
+  const under = (kind: Kind, label: string) => ({ label, fact: fact('wall.finish', value(kind), said) });
+  return {
+    question: 'wall.finish',
+    text: 'And under that: plaster, cement render, or the bare wall itself? Coats carry nothing, so the hole gets deeper by them.',
+    readings: [
+      under('plaster', 'plaster'),
+      under('render', 'cement render'),
+      under('bare', 'the bare wall itself'),
+    ],
+  };
 }
 
 /** Plaster, render and tiles are said of a wall of masonry; bare only when it is said of the face. */

@@ -62,6 +62,18 @@ function two(bare: readonly BaseMaterial[]): { is: BaseMaterial } | Doubt {
   return { doubt: 'several', of: bare };
 }
 
+/** Words that leave a block a concrete block. */
+const PLAIN_BLOCK = new Set(
+  'a an the its it is are was be just some of on in over to and or with but by behind made from mainly mostly plain old new grey gray big heavy standard normal ordinary regular usual painted rendered plastered tiled bare exposed concrete cement cinder breeze dense hollow solid aggregate filled core cored inch thick wide mm wall walls brick bricks double single strong masonry clay house garage outside inside i think maybe probably reckon guess say said like no nah not sorry actually this that thats theres there my our than rather'.split(
+    ' ',
+  ),
+);
+
+/** A word before it that nobody here knows may be what a lighter block is sold as. */
+function isStrangeBlock(text: string): boolean {
+  return [...text.matchAll(/([a-z]+) block(?:s| ?work)?\b/g)].some(([, word = '']) => !PLAIN_BLOCK.has(word));
+}
+
 function doubtOf(words: MaterialWords, text: string): Doubt | null {
   const named = words.board || words.timberStuds || words.steelStuds || words.bare.length > 1;
   if (/\bbrick (?:veneer|clad(?:ding)?|slips?)\b/.test(text) && !named && !words.dabs)
@@ -80,6 +92,7 @@ function doubtOf(words: MaterialWords, text: string): Doubt | null {
     return { doubt: 'block' };
   if (/\b(?:light ?weight|light|foam) blocks?\b/.test(text) && !words.bare.includes('aerated-concrete'))
     return { doubt: 'block' };
+  if (!named && words.bare[0] === 'concrete-block' && isStrangeBlock(text)) return { doubt: 'block' };
   if (/^\W*(?:its |it is |a |the |just |some )*(?:masonry|solid|hard|solid wall|masonry wall)\W*$/.test(text))
     return { doubt: 'masonry' };
   if (

@@ -21,7 +21,7 @@ const ROWS: Row[] = [
   ['crew.people', 'me, no one else', { 'crew.people': 1 }],
   ['crew.people', '3 blokes', { 'crew.people': 3 }],
   ['crew.people', 'dunno yet', 'dont-know'],
-  ['building.heritage', 'not that i know', 'reject'],
+  ['building.heritage', 'not that i know', 'dont-know'],
   ['building.consent', 'landlord said its fine', { 'building.consent': true }],
   ['building.consent', 'havent asked', 'dont-know'],
   ['confirm', 'looks good', 'yes'],

@@ -129,7 +129,7 @@ const ROWS: Row[] = [
   ['wall.finish', 'bare', { 'wall.finish.kind': 'bare' }],
   ['wall.finish', 'nothing', { 'wall.finish.kind': 'bare' }],
   ['wall.finish', 'only paint', { 'wall.finish.kind': 'bare' }],
-  ['wall.finish', 'wallpaper', { 'wall.finish.kind': 'bare' }],
+  ['wall.finish', 'wallpaper', 'ask'],
   ['wall.finish', 'plaster', { 'wall.finish.kind': 'plaster' }],
   ['wall.finish', 'about 15 plaster', { 'wall.finish.kind': 'plaster', 'wall.finish.thicknessMm': 15 }],
   ['wall.finish', 'plaster, 12', { 'wall.finish.kind': 'plaster', 'wall.finish.thicknessMm': 12 }],
