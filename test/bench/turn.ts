@@ -15,8 +15,8 @@ const CLIENTS: [clients: number, turnsEach: number, aim: string][] = [
   [64, 16, 'under 1'],
 ];
 
-/** A server runs for weeks, so both sides are timed once their code is compiled. */
-const WARM_UP_ROUNDS = 6;
+/** A server runs for weeks, so both sides are timed once their code is compiled: ours is at rest after so many turns. */
+const WARM_UP_TURNS = 4000;
 
 export async function turnBench(): Promise<Row[]> {
   const folder = mkdtempSync(join(tmpdir(), 'wallhand-bench-'));
@@ -45,7 +45,7 @@ export async function turnBench(): Promise<Row[]> {
       };
       const own = send(`http://127.0.0.1:${OURS}/v1/messages?crew=bench`);
       const bare = send(`http://127.0.0.1:${FLOOR}/v1/messages`);
-      for (let round = 0; round < WARM_UP_ROUNDS; round += 1) {
+      for (let done = 0; done < WARM_UP_TURNS; done += clients * turns) {
         await own();
         await bare();
       }
