@@ -1,3 +1,4 @@
+import type { JobSoFar } from '../../core/job.ts';
 import { type Accepted, accept, entryOf, type Speaker } from '../accept.ts';
 import type { Entry } from '../entry.ts';
 import { awaitingIn, type Offered, type Open, situationIn, stateOf } from '../open.ts';
@@ -6,6 +7,7 @@ import type { AskBack, DisplayUnit, Fact, Reading } from '../reading.ts';
 import { describe } from '../wording/describe.ts';
 import { exampleOf } from '../wording/example.ts';
 import { sentence } from '../wording/sentence.ts';
+import { ofTheWall } from './of-the-wall.ts';
 import type { Turn } from './turn.ts';
 
 /** Once all is gathered a different figure is a correction; before that it is asked about. */
@@ -30,7 +32,13 @@ export function factsSaid(open: Open, reading: Reading, speaker: Speaker): Turn 
   );
   const asked = reading.asks[0];
   if (accepted.against)
-    return askedBack(turn, contradictionOf(accepted.against, speaker.said, unit), speaker, null, refused);
+    return askedBack(
+      turn,
+      contradictionOf(accepted.against, open.folded.said, speaker.said, unit),
+      speaker,
+      null,
+      refused,
+    );
   if (asked)
     return askedBack(turn, { kind: 'readings', ask: asked, said: speaker.said }, speaker, null, refused);
   return { ...turn, say: [...turn.say, ...refused] };
@@ -66,15 +74,21 @@ function isRemembered(open: Open, question: QuestionName): boolean {
 
 export function contradictionOf(
   { fact, before }: NonNullable<Accepted['against']>,
+  known: JobSoFar,
   said: string,
   unit: DisplayUnit,
 ): Offered {
   const was = describe(before, unit).join(', ');
   const now = describe(fact.value, unit).join(', ');
+  const wall = ofTheWall(fact, known);
   const ask: AskBack = {
     question: fact.question,
-    text: `You said ${was} before; now ${now}. Which is right?`,
-    readings: [{ label: sentenceless(was) }, { label: sentenceless(now), fact }],
+    text: `You said ${was} before; now ${now}. ${wall ? 'Which is right, or is that the wall?' : 'Which is right?'}`,
+    readings: [
+      { label: sentenceless(was) },
+      { label: sentenceless(now), fact },
+      ...(wall ? [{ label: sentenceless(describe(wall.value, unit).join(', ')), fact: wall }] : []),
+    ],
   };
   return { kind: 'contradiction', ask, said };
 }

@@ -28,7 +28,9 @@ export function offeredIn(entries: readonly Entry[], open: Open, parts: Parts): 
   if (last.value !== null) {
     const before = disagreement(open.folded.said, last.value);
     const fact = { question: last.question, value: last.value, said: last.said };
-    return before === null ? null : contradictionOf({ fact, before }, last.said, open.folded.unit);
+    return before === null
+      ? null
+      : contradictionOf({ fact, before }, open.folded.said, last.said, open.folded.unit);
   }
   const askedAt = entries.findLastIndex(
     ({ act, question }) => act === 'asked-back' && question === last.question,

@@ -21,7 +21,9 @@ export function tookReading(
     const label = offered.ask.readings[index]?.label ?? '';
     return { added: [entryWithout('take-back', offered.ask.question, speaker)], say: [`${label} it is.`] };
   }
-  return recorded([fact], [describe(fact.value, open.folded.unit).join(', ')], speaker);
+  const turn = recorded([fact], [describe(fact.value, open.folded.unit).join(', ')], speaker);
+  if (fact.question === offered.ask.question) return turn;
+  return { ...turn, added: [entryWithout('take-back', offered.ask.question, speaker), ...turn.added] };
 }
 
 const NEW_PIECE = 0;

@@ -6,6 +6,9 @@ const THIRD = /^(?:the )?(?:3|3rd|three|third|c)(?: (?:one|of them))?$/;
 const LAST = /^(?:the )?last(?: one)?$/;
 const NEWER = /\b(?:new|newer|now|latest|replace)\b/;
 const OLDER = /\b(?:old|older|before|keep|earlier|original)\b/;
+/** And nothing else: what more is said of it is read for itself. */
+const THE_WALL =
+  /^(?:its |it is |thats |that is |no |yes |the |for |of |is )*wall(?: is| width| height| of course| sorry)*$/;
 const ANOTHER = /\b(?:new|another|next|different|other|separate)\b/;
 const SAME_ONE = /\b(?:change|this|same|correct|edit|fix|that one)\b/;
 
@@ -24,6 +27,8 @@ export function pickedIn(said: string, offered: Offered): number | null {
   const byOrder = [FIRST, SECOND, THIRD].findIndex((form) => form.test(text));
   if (byOrder >= 0 && byOrder < readings.length) return byOrder;
   if (LAST.test(text)) return readings.length - 1;
+  const ofTheWall = readings.findIndex(({ fact }) => fact?.question.startsWith('wall.'));
+  if (offered.kind === 'contradiction' && ofTheWall > 1 && THE_WALL.test(text)) return ofTheWall;
   return byWord(text, offered.kind);
 }
 

@@ -27,6 +27,26 @@ describe('what was asked back', () => {
     });
   });
 
+  test.each([
+    ['2.7 m wide', 'the wall', { widthMm: 2700 }],
+    ['2.4 m high', '3', { heightMm: 2400 }],
+  ])('of a mirror 840 x 1120 that is now %s may be the wall', (later, answer, wall) => {
+    const held = talk(house);
+    held.all('24 kg mirror on solid brick', '840 x 1120', 'australia', later);
+    expect(questionIn(held.last().replies)).toContain('or is that the wall?');
+    const picked = held.say(answer);
+    expect(picked.known).toMatchObject({ piece: { widthMm: 840, heightMm: 1120 }, wall });
+    expect(questionIn(picked.replies)).not.toContain('Which is right');
+  });
+
+  test('of a narrower mirror is not the wall, nor of a wall that was measured', () => {
+    const [narrow, measured] = [talk(house), talk(house)];
+    narrow.all('24 kg mirror on solid brick', '840 x 1120', 'australia', '640 wide');
+    measured.all('24 kg mirror on solid brick', '840 x 1120', 'wall is 3 m wide', 'australia', '2.7 m wide');
+    for (const held of [narrow, measured])
+      expect(questionIn(held.last().replies)).toMatch(/Which is right\?$/);
+  });
+
   test('goes when all is started again', () => {
     const held = talk(flow);
     const { awaiting, replies } = held.all('a mirror', '24 kg', '28 kg', 'start over');
