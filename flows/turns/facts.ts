@@ -1,6 +1,7 @@
 import type { JobSoFar } from '../../core/job.ts';
 import { type Accepted, accept, entryOf, type Speaker } from '../accept.ts';
 import type { Entry } from '../entry.ts';
+import { laidOver } from '../merge.ts';
 import { awaitingIn, type Offered, type Open, situationIn, stateOf } from '../open.ts';
 import type { QuestionName } from '../question.ts';
 import type { AskBack, DisplayUnit, Fact, Reading } from '../reading.ts';
@@ -31,14 +32,12 @@ export function factsSaid(open: Open, reading: Reading, speaker: Speaker): Turn 
     (each) => `${sentence(each.because)} For example: ${exampleOf(each.question, unit, each.example)}.`,
   );
   const asked = reading.asks[0];
-  if (accepted.against)
-    return askedBack(
-      turn,
-      contradictionOf(accepted.against, open.folded.said, speaker.said, unit),
-      speaker,
-      null,
-      refused,
-    );
+  if (accepted.against) {
+    // As it will be known when the conversation is taken up again.
+    const known = accepted.facts.reduce((job, { value }) => laidOver(job, value), open.folded.said);
+    const offered = contradictionOf(accepted.against, known, speaker.said, unit);
+    return askedBack(turn, offered, speaker, null, refused);
+  }
   if (asked)
     return askedBack(turn, { kind: 'readings', ask: asked, said: speaker.said }, speaker, null, refused);
   return { ...turn, say: [...turn.say, ...refused] };

@@ -19,6 +19,16 @@ const SLEEVE = new RegExp(String.raw`\b(sleeve ${N} x ${N})(?! mm)\b`, 'g');
  * with pounds beside them; the size of what is bought in millimetres to the sixty-fourth, the millimetres beside it.
  */
 export function inInches(text: string): string {
+  return text
+    .split(QUOTED)
+    .map((part) => (part.startsWith('“') ? part : unquotedInInches(part)))
+    .join('');
+}
+
+/** What is put in a person's mouth is left as it would be typed. */
+const QUOTED = /(“[^”]*”)/;
+
+function unquotedInInches(text: string): string {
   const plain = text.replace(GAUGE, '$1').replace(SLEEVE, '$1 mm');
   return plain
     .replace(MILLIMETRES, (all, figures: string, at: number) =>

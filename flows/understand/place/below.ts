@@ -28,6 +28,15 @@ const UNUSED =
 const FIRE =
   /\b(?:fire ?places?|hearth|stove|log burner|wood ?burner|heater|gas fire|open fire|fire|chimney|mantel|firebox|burner|grate)\b/;
 
+/** Said unasked: a mantel alone is a datum, and a heater may stand anywhere. */
+const A_FIRE = '(?:fire ?places?|hearth|log burner|wood ?burner|gas fire|open fire|stove)';
+const OVER_A_FIRE = new RegExp(
+  `\\b(?:over|above) (?:(?:the|a|an|my|our|old|big|used|unused|disused|blocked|bricked up|boarded up|living room|lounge) )*${A_FIRE}\\b`,
+);
+const UNUSED_FIRE = new RegExp(
+  `\\b(?:unused|disused|blocked|bricked up|boarded up) ${A_FIRE}\\b|\\b${A_FIRE}(?: (?:is|its|thats|,))* (?:never used|not used|not in use|unused|disused|blocked|bricked up)\\b`,
+);
+
 const NOTHING =
   /\bnothing(?: \w+){0,2} (?:below|under|underneath|beneath|there|directly)\b|\bnothing\b|\bnone\b|\bempty\b|\b(?:just |only )?(?:bare )?(?:floor|skirting|carpet|floorboards|wall)(?: below| under it)?\b|\bclear\b|^\W*(?:no|nope|nah|nil)\W*$/;
 
@@ -50,6 +59,9 @@ export function readBelow(outline: Outline, listening: Listening): Found {
         ? undefined
         : FORMS.find(({ below, word }) => below !== 'walkway' && word.test(over[1] ?? ''));
     if (thing !== undefined) return facts(outline, of(thing.below));
+    // Whether it burns is not told yet: it counts as used, and is confirmed.
+    if (OVER_A_FIRE.test(text))
+      return facts(outline, of(UNUSED_FIRE.test(text) ? 'fireplace-unused' : 'fireplace', true));
     return /\bnothing (?:below|under(?:neath)?|beneath)\b/.test(text)
       ? facts(outline, of('nothing'))
       : nothing(outline);

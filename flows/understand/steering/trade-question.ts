@@ -55,7 +55,8 @@ const PARTS =
   /(?<=\?)\s*|(?<=[.!;])\s+|,\s*(?=(?:what|which|how|where|can|could|should|do i|does|is it|will)\b)|\s+(?=(?:btw|by the way|oh and|and by the way|and btw)\b)/i;
 
 /** A premise of the question ("hollow block, what do I use") tells nothing of the job; a sentence does. */
-const TELLS = /\b(?:it'?s|its|it is|is|are|was|btw|by the way|mine|my|weighs?|i'?ve|we'?ve|also|got)\b/i;
+const TELLS =
+  /\b(?:it'?s|its|it is|is|are|was|btw|by the way|mine|my|weighs?|i'?ve|we'?ve|also|got|(?:want|looking|trying|going|need) to (?:hang|put|mount|fix)|hanging|putting up)\b/i;
 
 /** What is told in the same breath as a question: "how deep should I drill? it's 24kg by the way". Null when nothing is. */
 export function besideTheQuestion(text: string): string | null {

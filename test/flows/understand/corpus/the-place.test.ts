@@ -22,7 +22,7 @@ const ROWS: Row[] = [
     { 'place.across.by': 'right-edge', 'place.across.mm': 200 },
   ],
   ['place.across', 'start 600 in', 'ask'],
-  ['place.across', 'over the fireplace', 'reject'],
+  ['place.across', 'over the fireplace', { 'place.below': 'fireplace', 'place.across': undefined }],
   ['place.across', 'centre 1.35m from left', { 'place.across.by': 'centre-at', 'place.across.mm': 1350 }],
   ['place.across', 'in line with the sofa', 'reject'],
   ['place.across', 'left of centre', 'reject'],

@@ -11,7 +11,7 @@ const across = (by: string, length?: number) => ({
   'place.across.by': by,
   ...(length === undefined ? {} : { 'place.across.mm': length }),
 });
-const below = (what: string) => ({ 'place.below': what });
+const below = (what: string | undefined) => ({ 'place.below': what });
 
 /** Invented by us. Inches are exact: 25.4 mm. */
 const ROWS: Row[] = [
@@ -90,6 +90,12 @@ const ROWS: Row[] = [
   ['place.across', 'centred over the mantel', 'ask'],
   ['place.across', 'a bit to the left', 'reject'],
   ['place.across', 'next to the window', 'reject'],
+  [null, 'want to hang a mirror over the fireplace', below('fireplace')],
+  [null, 'picture above our old open fire, 9kg', below('fireplace')],
+  [null, 'mirror over the bricked up fireplace', below('fireplace-unused')],
+  [null, 'mirror above a fireplace, never used', below('fireplace-unused')],
+  [null, 'mirror beside the fireplace', below(undefined)],
+  ['place.up', '120 above the mantel', below(undefined)],
   ['place.below', 'nothing', below('nothing')],
   ['place.below', 'nowt', below('nothing')],
   ['place.below', 'just the floor', below('nothing')],

@@ -9,6 +9,7 @@ describe('facts beside a question of the trade', () => {
     ['piece.massKg', "how deep should I drill? it's 24kg by the way", 'piece.massKg', 24],
     ['piece.massKg', "it's 24kg, how deep should I drill?", 'piece.massKg', 24],
     ['piece.massKg', 'how deep do I drill btw its 24 kg', 'piece.massKg', 24],
+    [null, 'am i about to do something stupid? want to hang a big mirror on my wall', 'piece.kind', 'mirror'],
     ['wall.baseMaterial', 'can I drill above a switch? its brick btw', 'wall.baseMaterial', 'clay-brick'],
   ] as const)('%s: "%s" asks, and sets %s to %s', (awaiting, say, path, want) => {
     const reading = hear(say, awaiting);
