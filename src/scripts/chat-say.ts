@@ -1,6 +1,9 @@
 import { randomUUID } from 'node:crypto';
 import { z } from 'zod';
 import type { CrewFace, CrewMessage } from '../crew-face.ts';
+import { crewMessage } from '../platforms/neutral/message.ts';
+import { messageSchema } from '../schema/message.ts';
+import { refusalOf, sentenceOf } from '../schema/refusal.ts';
 
 /** The part of an answer that a terminal shows; what a newer server adds is passed over. */
 const answerRead = z.object({
@@ -54,10 +57,13 @@ export function sayTo(url: string, key: string | undefined): Say {
   };
 }
 
-/** Speaks to a crew whose ledger this process holds itself. */
+/** Speaks to a crew whose ledger this process holds itself; what the server's door refuses is refused here too. */
 export function sayIn(crew: CrewFace): Say {
   return async (said) => {
-    const handled = await crew.handle({ door: 'neutral', ...said });
+    const read = messageSchema.safeParse(said);
+    if (!read.success)
+      return { refused: sentenceOf(refusalOf(messageSchema, read.error.issues, said)), again: false };
+    const handled = await crew.handle(crewMessage(said.id, read.data));
     if (handled.ok) return { answer: answerRead.parse(JSON.parse(handled.body)) };
     return { refused: handled.detail, again: false };
   };

@@ -13,10 +13,7 @@ const AGAIN_AFTER_S = [1, 2, 4, 8, 15] as const;
 const ANSWERS_WITHIN_MS = 1500;
 
 const read = await readConfig(process.env);
-if (!read.ok) {
-  for (const sentence of read.refused) console.error(sentence);
-  process.exit(1);
-}
+if (!read.ok) refuse(read.refused);
 const { say, close } = await whoAnswers(read.config);
 await talk(say, process.argv[2] ?? `terminal-${newId()}`);
 close();
@@ -30,7 +27,16 @@ async function whoAnswers(config: Config): Promise<{ say: Say; close: () => void
   }
   console.log(`No server runs at ${url}; the ledger in ${config.data} is opened here.`);
   const crews = openCrews(config.data, { begin, resume, step });
-  return { say: sayIn(crews.crewOf(config.keys[0]?.crew ?? LOCAL_CREW)), close: crews.close };
+  try {
+    return { say: sayIn(crews.crewOf(config.keys[0]?.crew ?? LOCAL_CREW)), close: crews.close };
+  } catch (error) {
+    refuse([error instanceof Error ? error.message : String(error)]);
+  }
+}
+
+function refuse(sentences: readonly string[]): never {
+  for (const sentence of sentences) console.error(sentence);
+  process.exit(1);
 }
 
 async function isServed(url: string): Promise<boolean> {

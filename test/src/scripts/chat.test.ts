@@ -1,6 +1,7 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
 import { afterEach, beforeEach, expect, onTestFinished, test } from 'vitest';
 import { choiceTyped, printed, type Question } from '../../../src/scripts/chat-print.ts';
 import { freePort, startServer } from '../crew/running-server.ts';
@@ -42,6 +43,26 @@ test('a number picks a choice', async () => {
   const env = { PORT: String(await freePort()), WALLHAND_DATA: data };
   const said = await conversation(env, ['a 24 kg mirror', '1']);
   expect(said).toMatch(/1\) Clay brick[\s\S]*> \nBrick\./);
+}, 30_000);
+
+test('the terminal’s own ledger takes no more than the server’s door does', async () => {
+  const env = { PORT: String(await freePort()), WALLHAND_DATA: data };
+  const said = await conversation(env, ['x'.repeat(2001), '\u0000', 'a 24 kg mirror']);
+  expect(said).toMatch(/text of at most 2,000 characters/);
+  expect(said).toMatch(/text that says something/);
+  const db = new DatabaseSync(join(data, 'local.sqlite'), { readOnly: true });
+  expect(db.prepare('SELECT count(*) AS turns FROM turn').get()).toEqual({ turns: 1 });
+  db.close();
+}, 30_000);
+
+test('a ledger the terminal can’t open is said in one sentence', async () => {
+  writeFileSync(join(data, 'local.sqlite'), 'not a ledger, but long enough to be read as one '.repeat(200));
+  const terminal = started('src/scripts/chat.ts', {
+    PORT: String(await freePort()),
+    WALLHAND_DATA: data,
+  });
+  expect(await terminal.ended).toBe(1);
+  expect(terminal.err()).toMatch(/^The ledger .*local\.sqlite is damaged [^\n]*\n$/);
 }, 30_000);
 
 const asked = (expects: string): Question => ({
