@@ -81,7 +81,7 @@ function andThisSide(said: string): AskBack {
 }
 
 const CLEAR =
-  /\b(?:no|none|without)(?: \w+)? (?:sockets?|switch(?:es)?|powerpoints?|outlets?)(?: (?:or|nor|and|no) \w+)* (?:on|at) (?:either|both|each) (?:side|face|sides|faces)\b/;
+  /\b(?:no|none|without)(?: \w+)? (?:sockets?|switch(?:es)?|powerpoints?|outlets?|accessories|electrics|services)(?: (?:or|nor|and|no) \w+)* (?:(?:on|at) )?(?:either|both|each) (?:side|face|sides|faces)\b/;
 
 /** Said before it was asked: only words that leave no doubt. */
 export const saysClear = (text: string): boolean => CLEAR.test(text);

@@ -96,4 +96,4 @@ export const COUNTED_APART: ReadonlySet<AccessoryKind> = new Set([
 
 /** Words that cannot be about anything but a wall's fittings, whatever was asked. */
 export const UNASKED =
-  /\b(?:sockets?|powerpoints?|outlets?|receptacles?|switch(?:es)?|thermostats?|consumer unit|fuse ?(?:box|board)|radiators?|dimmers?|wall lights?|blank(?:ing)? plates?)\b/;
+  /\b(?:sockets?|accessories|electrics|services|powerpoints?|outlets?|receptacles?|switch(?:es)?|thermostats?|consumer unit|fuse ?(?:box|board)|radiators?|dimmers?|wall lights?|blank(?:ing)? plates?)\b/;

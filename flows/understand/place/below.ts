@@ -59,6 +59,8 @@ export function readBelow(outline: Outline, listening: Listening): Found {
         ? undefined
         : FORMS.find(({ below, word }) => below !== 'walkway' && word.test(over[1] ?? ''));
     if (thing !== undefined) return facts(outline, of(thing.below));
+    const overAMantel = listening.known.wall?.datum?.kind === 'mantel' || /\bmantel\b/.test(text);
+    if (overAMantel && UNUSED_FIRE.test(text)) return facts(outline, of('fireplace-unused'));
     // Whether it burns is not told yet: it counts as used, and is confirmed.
     if (OVER_A_FIRE.test(text))
       return facts(outline, of(UNUSED_FIRE.test(text) ? 'fireplace-unused' : 'fireplace', true));

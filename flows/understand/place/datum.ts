@@ -28,7 +28,7 @@ const STANDING =
   'mantel|sofa|couch|settee|bench|worktop|counter|sideboard|table|desk|console|cabinet|drawers|dresser|headboard|vanity|basin|shelf|unit|buffet|credenza|cupboard|dado|furniture';
 const HEIGHT = [
   new RegExp(
-    `\\b(${STANDING})(?: (?:top|shelf|back|rail|itself|is|its|it is|sits|comes|stands|at|about|around|roughly|up|to|height|of|=|:|,|tops|out|surface))* <(\\d+)>(?: (?:high|tall|up|off|above|from|over|the|finished|my|floor|ground|ffl|level|it))*`,
+    `\\b(${STANDING})(?: (?:top|shelf|back|rail|itself|which|that|thats|is|its|it is|sits|comes|stands|at|about|around|roughly|up|to|height|of|=|:|,|tops|out|surface))* <(\\d+)>(?: (?:high|tall|up|off|above|from|over|the|finished|my|floor|ground|ffl|level|it))*`,
   ),
   new RegExp(`<(\\d+)> (?:high|tall) (${STANDING})\\b`),
 ];
@@ -43,7 +43,7 @@ export function readDatum(outline: Outline, listening: Listening): Found {
     const kind = datumOf(word ?? '') ?? listening.known.wall?.datum?.kind ?? 'furniture';
     if (length === null) continue;
     return settled(
-      without(outline, match),
+      without(outline, stillMeasuredFrom(match, word ?? '')),
       'wall.datum',
       length,
       (aboveFloorMm) => ({ wall: { datum: { kind, aboveFloorMm } } }),
@@ -51,6 +51,14 @@ export function readDatum(outline: Outline, listening: Listening): Found {
     );
   }
   return listening.awaiting === 'wall.datum' ? answer(outline, listening) : nothing(outline);
+}
+
+/** "140 above the mantel which is 1100 off the floor": the word is left for the reader of heights. */
+function stillMeasuredFrom(match: RegExpExecArray, word: string): { index: number; 0: string } {
+  const isDatum =
+    match[0].startsWith(word) &&
+    /\b(?:above|over|off|from)(?: (?:the|a|my|our))* $/.test(match.input.slice(0, match.index));
+  return isDatum ? { index: match.index + word.length, 0: match[0].slice(word.length) } : match;
 }
 
 const ASKED = { expected: 'a height above the floor', example: '1100' };

@@ -16,11 +16,24 @@ const ALONG = new RegExp(
 /** The message without such a centre, and the centre as a fact; null when there is none. */
 export function loneCentre(outline: Outline, { awaiting }: Listening): { rest: Outline; fact: Fact } | null {
   const match = ALONG.exec(outline.text) ?? (awaiting === 'place.up' ? null : ALONE.exec(outline.text));
-  if (match === null || HANGERS.test(match.input)) return null;
+  if (match === null || HANGERS.test(besideIt(match))) return null;
   return {
     rest: without(outline, match),
     fact: fact('place.across', { place: { across: { by: 'centre' } } }, outline.said),
   };
+}
+
+/** The clause before it and the one after it; all there is where no comma parts them. */
+function besideIt({ input, index, 0: own }: RegExpExecArray): string {
+  const before =
+    input
+      .slice(0, index)
+      .trimEnd()
+      .replace(/[,;.]$/, '')
+      .split(/ [,;.] /)
+      .at(-1) ?? '';
+  const after = input.slice(index + own.length).split(/ [,;.] /)[0] ?? '';
+  return `${before} ${own} ${after}`;
 }
 
 /** A hook or a keyhole may be in the middle of the frame. */

@@ -52,6 +52,13 @@ const FORMS: Form[] = [
   },
   {
     question: 'wall.thicknessMm',
+    words:
+      /\bwall(?: (?:is|are|its|,|and|x|by|<\d+>|wide|long|across|high|tall|deep|about|around))* <(\d+)> thick\b(?! (?:plaster|render|tile|board|skim))/,
+    value: thickness,
+    expected: 'the thickness of a wall',
+  },
+  {
+    question: 'wall.thicknessMm',
     words: /(?<!\b(?:x|by) )<(\d+)> thick (?:wall|stone|brick|block|concrete|masonry|rubble)\b/,
     value: thickness,
     expected: 'the thickness of a wall',
@@ -136,6 +143,6 @@ export function readWallSize(outline: Outline): Found {
 
 /** The words of the wall stay for the readers after: "brick wall" names a material. */
 function figureOf(match: RegExpExecArray): { index: number; 0: string } {
-  const figure = /<\d+>(?: (?:wide|long|across|high|tall|thick))*/.exec(match[0]);
+  const figure = new RegExp(`<${match[1]}>(?: (?:wide|long|across|high|tall|thick))*`).exec(match[0]);
   return { index: match.index + (figure?.index ?? 0), 0: figure?.[0] ?? match[0] };
 }

@@ -126,6 +126,32 @@ const ROWS: Row[] = [
       'crew.people': 2,
     },
   ],
+  [
+    null,
+    'wall 2.7 wide 2.4 high 110 thick',
+    { 'wall.widthMm': 2700, 'wall.heightMm': 2400, 'wall.thicknessMm': 110 },
+  ],
+  [
+    null,
+    '24kg mirror 840x1120, 2 d rings 95 in from each side 240 down, brick, wall 2.7 wide 2.4 high 110 thick, centre, bottom 140 above the mantel which is 1100 off the floor, fireplace never used, no sockets either side',
+    {
+      'piece.massKg': 24,
+      'piece.widthMm': 840,
+      'piece.hanging.by': 'rings',
+      'wall.widthMm': 2700,
+      'wall.heightMm': 2400,
+      'wall.thicknessMm': 110,
+      'wall.accessories': [],
+      'wall.farSide': 'seen',
+      'wall.datum.kind': 'mantel',
+      'wall.datum.aboveFloorMm': 1100,
+      'place.across.by': 'centre',
+      'place.up.by': 'bottom-above',
+      'place.up.mm': 140,
+      'place.below': 'fireplace-unused',
+    },
+  ],
+  [null, 'one ring, centre, 40 down', { 'place.across': undefined, 'place.up': undefined }],
 ];
 
 describe('the rest, as typed on site', () => {
