@@ -75,7 +75,7 @@ export function notKnown(open: Open, question: QuestionName | null, speaker: Spe
     return { added: [entryOf(fact, speaker)], say: [taken.says] };
   }
   if (ifUnknown !== null) {
-    if (situationIn(open).unknown.has(question)) return says(howTo);
+    if (situationIn(open).unknown.has(question)) return stillNotKnown(open, entry, howTo);
     return {
       added: [{ ...entry, value: isEmpty(ifUnknown.value) ? null : ifUnknown.value }],
       say: [sentence(ifUnknown.says)],
@@ -96,6 +96,16 @@ export function notKnown(open: Open, question: QuestionName | null, speaker: Spe
   if (situationIn(open).unknown.has(question)) return says(howTo, ...advice);
   return { added: [entry], say: [`Leave it for now; I ask again later. ${howTo}`, ...advice] };
 }
+
+/** A hint is given once; who has no answer after it is not told the same again. */
+function stillNotKnown({ folded }: Open, entry: Entry, howTo: string): Turn {
+  const times = folded.live.filter(({ act, question }) => act === 'unknown' && question === entry.question);
+  if (entry.question !== 'wall.baseMaterial') return says(howTo);
+  return times.length > 1 ? says(LOOKED_AT) : { added: [entry], say: [howTo] };
+}
+
+const LOOKED_AT =
+  'Then let somebody look at it who knows walls, or find the drawings of the building. Till then use a picture rail or another wall, or stand it on the floor: that needs no answer. Your place is kept; tell me when you know.';
 
 /** Not sure which of two readings: what was said first stays, and nothing is recorded for the other. */
 function notSureWhich({ kind, ask }: Offered, speaker: Speaker): Turn {

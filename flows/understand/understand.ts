@@ -130,7 +130,7 @@ function answer(found: Found, outline: Outline, text: string, listening: Listeni
   const given = begins === null ? [] : yesNoAnswer(awaiting, begins, outline.said);
   if (given.length > 0)
     return { ...NOT_UNDERSTOOD, intent: 'answer', facts: given.map((fact) => ({ ...fact, inferred: true })) };
-  const refusal = notAnAnswer(awaiting);
+  const refusal = notAnAnswer(awaiting, outline.said);
   return refusal === null ? NOT_UNDERSTOOD : { ...NOT_UNDERSTOOD, refused: [refusal] };
 }
 

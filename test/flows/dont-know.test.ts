@@ -78,12 +78,33 @@ describe('who does not know', () => {
     }
   });
 
-  test('a thing twice is told how to find out, and nothing more is recorded', () => {
+  test('a thing said twice is recorded once', () => {
+    const held = talk(flow);
+    held.all('mirror', 'brick', 'UK', "don't know");
+    const { awaiting } = held.last();
+    held.say({ choice: 'unknown', question: 'building.yearBuilt' });
+    expect(held.say({ choice: 'unknown', question: 'building.yearBuilt' }).added).toEqual([]);
+    expect(held.last().awaiting).toBe(awaiting);
+  });
+
+  test('the wall is told how to find out once, then to have it looked at, and it stays stopped', () => {
     const held = talk(flow);
     held.all('mirror', "don't know");
-    const { added, replies } = held.say("don't know");
-    expect(added).toEqual([]);
-    expect(aloud(replies)).toContain('A magnet that catches in vertical lines');
+    expect(aloud(held.say("don't know").replies)).toContain('A magnet that catches in vertical lines');
+    for (const said of ['no idea', 'dunno']) {
+      const spoken = aloud(held.say(said).replies);
+      expect(spoken).toContain('let somebody look at it who knows walls');
+      expect(spoken).not.toContain('A magnet that catches');
+    }
+    expect(held.last().awaiting).toBe('wall.baseMaterial');
+    expect(held.say('brick').known.wall?.baseMaterial).toBe('clay-brick');
+  });
+
+  test('a name that nobody here knows is said back, with what would do', () => {
+    const held = talk(flow);
+    const spoken = aloud(held.all('mirror', 'quarzolit').replies);
+    expect(spoken).toContain('“quarzolit” is no wall I know');
+    expect(held.last().known.wall).toBeUndefined();
   });
 });
 

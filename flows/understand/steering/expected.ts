@@ -31,9 +31,17 @@ const EXPECTED: Partial<Record<QuestionName, string>> = {
   hazards: 'which of these apply, or none of these',
 };
 
+/** A few plain words, which may be what a wall is sold as. */
+const A_NAME =
+  /^(?!(?:yes|yeah|yep|no|nope|none|nothing)\b)\p{L}[\p{L}\p{N}'’-]*(?: [\p{L}\p{N}'’-]+){0,3}$/iu;
+
 /** Nothing in the words answers the open question: what was expected, with an example. */
-export function notAnAnswer(question: QuestionName): Refusal | null {
+export function notAnAnswer(question: QuestionName, said: string): Refusal | null {
   if (question === 'confirm' || question === 'acknowledge') return null;
   const expected = EXPECTED[question] ?? 'a yes or a no';
+  if (question === 'wall.baseMaterial' && A_NAME.test(said.trim())) {
+    const because = `“${said.trim()}” is no wall I know, and a maker’s name says little; tell me what it is: board on studs or dabs, brick, block, concrete, stone, timber, or lath and plaster`;
+    return { question, because, example: QUESTIONS[question].example };
+  }
   return { question, because: `I expected ${expected}`, example: QUESTIONS[question].example };
 }
