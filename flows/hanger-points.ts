@@ -1,4 +1,5 @@
-import type { HangingSoFar, JobSoFar } from '../core/job.ts';
+import type { JobSoFar } from '../core/job.ts';
+import type { HangingSoFar } from '../core/piece/piece.ts';
 import { difference, type Millimetres, mm, sum } from '../core/quantity.ts';
 
 type Point = NonNullable<HangingSoFar['points']>[number];

@@ -1,4 +1,4 @@
-import type { BaseMaterial } from '../core/job.ts';
+import type { BaseMaterial } from '../core/wall/wall.ts';
 
 /** How a wall sounds and what may sound so: common practice (a knock); it names candidates, it decides none. */
 export type Sound = {

@@ -1,4 +1,5 @@
-import type { Hanging, HangingSoFar, Job, JobSoFar } from '../core/job.ts';
+import type { Job, JobSoFar } from '../core/job.ts';
+import type { Hanging, HangingSoFar } from '../core/piece/piece.ts';
 
 /** True when nothing about the hangers is left to ask. A cord says how far it pulls up, or its length. */
 export function hangingIsWhole(hanging: HangingSoFar | undefined): hanging is HangingSoFar & Hanging {

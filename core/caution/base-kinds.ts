@@ -1,4 +1,4 @@
-import type { BaseMaterial } from '../job.ts';
+import type { BaseMaterial } from '../wall/wall.ts';
 import type { Facts } from './facts.ts';
 
 type Kind = {

@@ -1,6 +1,6 @@
-import type { Unplaced } from '../job.ts';
 import { sourced } from '../sources.ts';
 import { spokenKind } from '../wall/accessory.ts';
+import type { Unplaced } from '../wall/wall.ts';
 import { isThin, THIN_WALL } from '../wall/zones.ts';
 import type { Facts } from './facts.ts';
 import { from, type Rule } from './rule.ts';

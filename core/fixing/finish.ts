@@ -1,7 +1,8 @@
-import type { Finish, Job } from '../job.ts';
+import type { Job } from '../job.ts';
 import type { Assumption } from '../plan-shape.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
+import type { Finish } from '../wall/wall.ts';
 
 /** Thickness reckoned where none was given: within what is usual, on the thick side. */
 const USUAL_FINISH = sourced(

@@ -1,4 +1,4 @@
-import type { Hanging } from '../job.ts';
+import type { Hanging } from '../piece/piece.ts';
 import type { Millimetres } from '../quantity.ts';
 
 /** What must be matched between a hanger and the head of its screw; nothing for a ring. Common practice. */

@@ -1,4 +1,4 @@
-import type { Hanging } from '../job.ts';
+import type { Hanging } from '../piece/piece.ts';
 import type { Bit, Fixing, Why } from '../plan-shape.ts';
 import { mm } from '../quantity.ts';
 import { basisOf } from '../sources.ts';

@@ -1,4 +1,4 @@
-import type { BaseMaterial, Wall } from '../job.ts';
+import type { BaseMaterial, Wall } from '../wall/wall.ts';
 
 /** Walls whose fixings this program does not work out yet: said plainly, nothing faked. */
 const NAMES: Partial<Record<BaseMaterial, string>> = {

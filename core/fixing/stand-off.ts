@@ -1,4 +1,4 @@
-import type { Hanging } from '../job.ts';
+import type { Hanging } from '../piece/piece.ts';
 import type { Assumption } from '../plan-shape.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';

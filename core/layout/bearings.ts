@@ -1,5 +1,5 @@
-import type { HangerPoint, Piece } from '../job.ts';
 import { placedHangers } from '../piece/hangers.ts';
+import type { HangerPoint, Piece } from '../piece/piece.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import type { Bearings } from './bearing.ts';
 import { cordBearings } from './cord-bearings.ts';

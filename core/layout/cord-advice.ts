@@ -1,6 +1,6 @@
-import type { Hanging } from '../job.ts';
 import { riseOfCord } from '../piece/cord.ts';
 import type { PlacedHanger } from '../piece/hangers.ts';
+import type { Hanging } from '../piece/piece.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { lengthText } from './length-text.ts';
 import { NOISE, TAPE_READING } from './tolerance.ts';

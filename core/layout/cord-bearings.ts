@@ -1,6 +1,6 @@
-import type { Hanging } from '../job.ts';
 import { type CordResult, cordOfRise, riseOfCord } from '../piece/cord.ts';
 import type { PlacedHanger } from '../piece/hangers.ts';
+import type { Hanging } from '../piece/piece.ts';
 import type { Assumption } from '../plan-shape.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import type { Bearing, Bearings } from './bearing.ts';

@@ -1,7 +1,7 @@
-import type { Wall } from '../job.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { type Basis, basisOf } from '../sources.ts';
 import { JOINT_CLEARANCE, knownCourses, placeInCourse, shiftOffJoints } from '../wall/courses.ts';
+import type { Wall } from '../wall/wall.ts';
 import type { PlacedMark } from './cross-checks.ts';
 import { lengthText } from './length-text.ts';
 

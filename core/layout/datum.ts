@@ -1,5 +1,5 @@
-import type { DatumKind, Wall } from '../job.ts';
 import { type Millimetres, mm } from '../quantity.ts';
+import type { DatumKind, Wall } from '../wall/wall.ts';
 
 /** What heights are measured from, what is known of it, and how it runs out. Millimetres. */
 export type Datum = {

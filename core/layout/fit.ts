@@ -1,6 +1,6 @@
-import type { Wall } from '../job.ts';
 import type { Frame } from '../plan-shape.ts';
 import { type Millimetres, mm } from '../quantity.ts';
+import type { Wall } from '../wall/wall.ts';
 import { type Datum, datumName, datumRise } from './datum.ts';
 import type { BottomEdge } from './heights.ts';
 import { lengthText } from './length-text.ts';

@@ -1,5 +1,5 @@
-import type { Hanging } from '../job.ts';
 import type { PlacedHanger } from '../piece/hangers.ts';
+import type { Hanging } from '../piece/piece.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { lengthText } from './length-text.ts';
 import type { DoesNotFit } from './set-out.ts';

@@ -1,4 +1,4 @@
-import type { Hanging } from '../job.ts';
+import type { Hanging } from '../piece/piece.ts';
 import type { BattenLine, Frame, Why } from '../plan-shape.ts';
 import { type Millimetres, mm, toTenth } from '../quantity.ts';
 import { basisOf } from '../sources.ts';

@@ -1,7 +1,7 @@
-import type { Accessory, Wall } from '../job.ts';
 import type { Frame } from '../plan-shape.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
+import type { Accessory, Wall } from '../wall/wall.ts';
 import { lengthText } from './length-text.ts';
 import type { DoesNotFit } from './set-out.ts';
 import { NOISE } from './tolerance.ts';

@@ -1,4 +1,3 @@
-import type { Wall } from '../job.ts';
 import type { Assumption } from '../plan-shape.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { type Basis, basisOf } from '../sources.ts';
@@ -13,6 +12,7 @@ import {
   NARROW_STUD,
   TEN_GAUGE,
 } from '../wall/studs.ts';
+import type { Wall } from '../wall/wall.ts';
 import type { PlacedMark } from './cross-checks.ts';
 import { lengthText } from './length-text.ts';
 

@@ -1,7 +1,7 @@
-import type { Piece } from '../job.ts';
 import type { Assumption } from '../plan-shape.ts';
 import { type Millimetres, mm, times } from '../quantity.ts';
 import { type Basis, basisOf, sourced } from '../sources.ts';
+import type { Piece } from './piece.ts';
 
 const AT_DEPTH = sourced(
   1,

@@ -1,5 +1,5 @@
-import type { HangerPoint } from '../job.ts';
 import { type Millimetres, mm } from '../quantity.ts';
+import type { HangerPoint } from './piece.ts';
 
 /** A hanger on the piece: from its left edge, and down from its top edge to where it bears. Millimetres. */
 export type PlacedHanger = { acrossMm: Millimetres; dropMm: Millimetres };

@@ -1,4 +1,3 @@
-import type { Build, Piece } from '../job.ts';
 import type { Why } from '../plan-shape.ts';
 import {
   type Kilograms,
@@ -13,6 +12,7 @@ import {
 import { type Basis, basisOf, type Sourced, sourced } from '../sources.ts';
 import { BACKING_DENSITY, FRAME_DENSITY, GLAZING_DENSITY } from './densities.ts';
 import { metalFrameMass } from './metal-frame.ts';
+import type { Build, Piece } from './piece.ts';
 
 /** A cubic metre in cubic millimetres, exact. */
 const MM3_PER_M3 = 1e9;

@@ -1,6 +1,6 @@
-import type { Accessory, AccessoryKind } from '../job.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
+import type { Accessory, AccessoryKind } from './wall.ts';
 
 /** What a plate measures when nobody measured it: the larger common plate. */
 export const PLATE_WIDTH = sourced(

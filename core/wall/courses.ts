@@ -1,6 +1,6 @@
-import type { BaseMaterial, Wall } from '../job.ts';
 import { type Millimetres, MM_PER_INCH, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
+import type { BaseMaterial, Wall } from './wall.ts';
 
 /** Coursing that is known: gauge, lower edge of the first bed joint above the floor, joint thickness. Millimetres. */
 export type KnownCourses = { gaugeMm: Millimetres; firstBedMm: Millimetres; jointMm: Millimetres };

@@ -1,6 +1,6 @@
-import type { BaseMaterial, Wall } from '../job.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
+import type { BaseMaterial, Wall } from './wall.ts';
 
 /** Studs whose places are known: centre to centre, centre of the first from the wall's left end, and width. */
 export type KnownStuds = { spacingMm: Millimetres; firstMm: Millimetres; widthMm: Millimetres };

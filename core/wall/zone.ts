@@ -1,6 +1,7 @@
-import type { Country, Wall } from '../job.ts';
+import type { Country } from '../job.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { type Basis, sourced } from '../sources.ts';
+import type { Wall } from './wall.ts';
 
 const MARGIN = sourced(mm(50), 'our-choice', 'safety 1.2: margin', 'our-choice');
 const MARGIN_NO_RULE = sourced(

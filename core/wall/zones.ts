@@ -1,8 +1,9 @@
-import type { Accessory, Country } from '../job.ts';
+import type { Country } from '../job.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { basisOf, sourced } from '../sources.ts';
 import { serviceOf, sizeOf, spokenKind } from './accessory.ts';
 import { BAND, bandsOf } from './bands.ts';
+import type { Accessory } from './wall.ts';
 import { marginOf, type Zone, type ZoneWall } from './zone.ts';
 
 /** A wall this thin hides the far side's cables too. */

@@ -1,4 +1,5 @@
-import type { BaseMaterial, JobSoFar } from '../../core/job.ts';
+import type { JobSoFar } from '../../core/job.ts';
+import type { BaseMaterial } from '../../core/wall/wall.ts';
 import { THIN_WALL } from '../../core/wall/zones.ts';
 import { SOUNDS } from '../sounds.ts';
 import { choice, isAbsent, NOT_SURE, type Question } from './shape.ts';

@@ -1,4 +1,4 @@
-import type { Build } from '../../core/job.ts';
+import type { Build } from '../../core/piece/piece.ts';
 import { mm } from '../../core/quantity.ts';
 import type { Fact } from '../reading.ts';
 

@@ -1,5 +1,6 @@
-import type { Accessory, JobSoFar } from '../../core/job.ts';
+import type { JobSoFar } from '../../core/job.ts';
 import { type Millimetres, mm } from '../../core/quantity.ts';
+import type { Accessory } from '../../core/wall/wall.ts';
 import type { DisplayUnit } from '../reading.ts';
 import { hangingText } from './hanging.ts';
 import { figure, length, mass } from './length.ts';

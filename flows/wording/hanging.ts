@@ -1,4 +1,4 @@
-import type { HangingSoFar } from '../../core/job.ts';
+import type { HangingSoFar } from '../../core/piece/piece.ts';
 import type { DisplayUnit } from '../reading.ts';
 import { length } from './length.ts';
 import { phrases } from './phrases.ts';

@@ -1,6 +1,6 @@
-import type { DatumKind } from '../../core/job.ts';
 import type { BattenLine, CrossCheck, Mark, Plan } from '../../core/plan-shape.ts';
 import { type Millimetres, mm, sum } from '../../core/quantity.ts';
+import type { DatumKind } from '../../core/wall/wall.ts';
 import type { DisplayUnit } from '../reading.ts';
 import { inUnit } from './in-unit.ts';
 import { length } from './length.ts';

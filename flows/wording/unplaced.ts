@@ -1,4 +1,4 @@
-import type { Unplaced } from '../../core/job.ts';
+import type { Unplaced } from '../../core/wall/wall.ts';
 import type { DisplayUnit } from '../reading.ts';
 import { length } from './length.ts';
 import { ACCESSORY } from './words.ts';

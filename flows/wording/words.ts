@@ -1,4 +1,4 @@
-import type { AccessoryKind, BaseMaterial, DatumKind } from '../../core/job.ts';
+import type { AccessoryKind, BaseMaterial, DatumKind } from '../../core/wall/wall.ts';
 
 /** The trade's words for the values of a job, as they stand in the middle of a sentence. */
 export const MATERIAL: Readonly<Record<BaseMaterial, string>> = {

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import type { HangerPoint, JobSoFar } from '../../core/job.ts';
+import type { JobSoFar } from '../../core/job.ts';
+import type { HangerPoint } from '../../core/piece/piece.ts';
 import { begin, step } from '../../flows/step.ts';
 import type { Conversation, Step } from '../../flows/step-shape.ts';
 import dialogues from '../fixtures/reference/dialogues.json' with { type: 'json' };

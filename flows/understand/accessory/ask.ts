@@ -1,4 +1,5 @@
-import type { Accessory, JobSoFar, Unplaced } from '../../../core/job.ts';
+import type { JobSoFar } from '../../../core/job.ts';
+import type { Accessory, Unplaced } from '../../../core/wall/wall.ts';
 import type { AskBack, Fact } from '../../reading.ts';
 import { describe } from '../../wording/describe.ts';
 import { fact } from '../words/found.ts';

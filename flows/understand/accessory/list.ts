@@ -1,4 +1,5 @@
-import type { Accessory, JobSoFar, Unplaced } from '../../../core/job.ts';
+import type { JobSoFar } from '../../../core/job.ts';
+import type { Accessory, Unplaced } from '../../../core/wall/wall.ts';
 import { soundsReplacing } from '../steering/replacing.ts';
 import type { Told } from './told.ts';
 

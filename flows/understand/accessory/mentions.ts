@@ -1,4 +1,4 @@
-import type { AccessoryKind } from '../../../core/job.ts';
+import type { AccessoryKind } from '../../../core/wall/wall.ts';
 import { COUNTED_APART, kindOf, NAMES } from './words.ts';
 
 /** A fitting named in a message, or the "one" and "another" that stand for one named before. */

@@ -1,5 +1,5 @@
-import type { AccessoryKind } from '../../../core/job.ts';
 import { difference, type Millimetres, mm, sum } from '../../../core/quantity.ts';
+import type { AccessoryKind } from '../../../core/wall/wall.ts';
 import type { Atom } from './atoms.ts';
 import { type Place, type Room, settled } from './settled.ts';
 import { HAS_A_WIDTH } from './words.ts';

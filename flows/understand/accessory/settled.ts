@@ -1,5 +1,6 @@
-import type { AccessoryKind, JobSoFar } from '../../../core/job.ts';
+import type { JobSoFar } from '../../../core/job.ts';
 import { difference, type Millimetres, mm } from '../../../core/quantity.ts';
+import type { AccessoryKind } from '../../../core/wall/wall.ts';
 import type { Lengths } from './units.ts';
 
 /** Where a fitting is, as far as the words tell. More than one of an axis: as many places. */

@@ -1,5 +1,6 @@
-import type { Accessory, JobSoFar, Unplaced } from '../../../core/job.ts';
+import type { JobSoFar } from '../../../core/job.ts';
 import type { Millimetres } from '../../../core/quantity.ts';
+import type { Accessory, Unplaced } from '../../../core/wall/wall.ts';
 import type { Listening } from '../../reading.ts';
 import { type Atom, atomsIn } from './atoms.ts';
 import { roomsAreFar, SEEN_FROM_HERE } from './face.ts';

@@ -1,4 +1,4 @@
-import type { AccessoryKind } from '../../../core/job.ts';
+import type { AccessoryKind } from '../../../core/wall/wall.ts';
 
 const ELECTRIC =
   '(?:double|dbl|single|sgl|twin|triple|dual|gang|plug|power|wall|electric|electrical|mains|usb|shaver|cooker|spare|floor)';

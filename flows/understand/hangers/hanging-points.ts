@@ -1,4 +1,4 @@
-import type { HangingSoFar } from '../../../core/job.ts';
+import type { HangingSoFar } from '../../../core/piece/piece.ts';
 import { type Millimetres, mm } from '../../../core/quantity.ts';
 import { isNumber, isWord, type Token } from '../words/token.ts';
 import type { Placed } from './hanging-roles.ts';

@@ -1,4 +1,4 @@
-import type { Hanging } from '../../../core/job.ts';
+import type { Hanging } from '../../../core/piece/piece.ts';
 import type { Found } from '../lengths/length.ts';
 import { isPartedFromNoun, subjectBefore } from '../lengths/subject.ts';
 import { isWord, type Token } from '../words/token.ts';

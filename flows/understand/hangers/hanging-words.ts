@@ -1,4 +1,4 @@
-import type { Hanging } from '../../../core/job.ts';
+import type { Hanging } from '../../../core/piece/piece.ts';
 import { isNumber, isWord, type Token } from '../words/token.ts';
 
 export type HangerWords = {

@@ -1,4 +1,4 @@
-import type { HangingSoFar } from '../../../core/job.ts';
+import type { HangingSoFar } from '../../../core/piece/piece.ts';
 import type { AskBack, Fact, Listening } from '../../reading.ts';
 import { lengthsIn } from '../lengths/length.ts';
 import { massesIn } from '../piece/mass.ts';

@@ -1,5 +1,6 @@
-import type { DatumKind, JobSoFar } from '../../../core/job.ts';
+import type { JobSoFar } from '../../../core/job.ts';
 import type { Millimetres } from '../../../core/quantity.ts';
+import type { DatumKind } from '../../../core/wall/wall.ts';
 import type { QuestionName } from '../../question.ts';
 import type { Listening } from '../../reading.ts';
 import { isWord, type Token } from '../words/token.ts';

@@ -1,4 +1,4 @@
-import type { Piece } from '../../../core/job.ts';
+import type { Piece } from '../../../core/piece/piece.ts';
 import type { Listening } from '../../reading.ts';
 import { type Found, fact, facts, nothing } from '../words/found.ts';
 import type { Outline } from '../words/outline.ts';

@@ -1,4 +1,4 @@
-import type { PieceKind } from '../../../core/job.ts';
+import type { PieceKind } from '../../../core/piece/piece.ts';
 import type { Listening } from '../../reading.ts';
 import { soundsReplacing } from '../steering/replacing.ts';
 import { asks, type Found, fact, facts, nothing } from '../words/found.ts';

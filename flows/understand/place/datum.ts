@@ -1,5 +1,5 @@
-import type { DatumKind } from '../../../core/job.ts';
 import { mm } from '../../../core/quantity.ts';
+import type { DatumKind } from '../../../core/wall/wall.ts';
 import type { Listening } from '../../reading.ts';
 import { type Found, fact, facts, nothing, settled } from '../words/found.ts';
 import { lengthOf, type Outline, without } from '../words/outline.ts';

@@ -1,5 +1,6 @@
-import type { Finish, JobSoFar } from '../../../core/job.ts';
+import type { JobSoFar } from '../../../core/job.ts';
 import { sum } from '../../../core/quantity.ts';
+import type { Finish } from '../../../core/wall/wall.ts';
 import { type Found, fact, facts } from '../words/found.ts';
 import { lengthOf, type Outline, without } from '../words/outline.ts';
 

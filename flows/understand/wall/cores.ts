@@ -1,4 +1,4 @@
-import type { BaseMaterial, Cores } from '../../../core/job.ts';
+import type { BaseMaterial, Cores } from '../../../core/wall/wall.ts';
 
 const NOT_KNOWN =
   /\b(?:dunno|idk|dont know|do not know|not sure|unsure|no idea|cant (?:tell|say))\b[^,.;]*\b(?:solid|hollow|cored|cores|holes?|perforated)\b/;

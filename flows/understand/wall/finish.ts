@@ -1,4 +1,4 @@
-import type { BaseMaterial } from '../../../core/job.ts';
+import type { BaseMaterial } from '../../../core/wall/wall.ts';
 import type { AskBack, Listening } from '../../reading.ts';
 import { asks, type Found, fact, facts, nothing, settled } from '../words/found.ts';
 import { lengthOf, type Outline, without } from '../words/outline.ts';

@@ -1,4 +1,5 @@
-import type { BaseMaterial, JobSoFar } from '../../../core/job.ts';
+import type { JobSoFar } from '../../../core/job.ts';
+import type { BaseMaterial } from '../../../core/wall/wall.ts';
 import type { AskBack } from '../../reading.ts';
 import { fact } from '../words/found.ts';
 

@@ -1,4 +1,4 @@
-import type { BaseMaterial } from '../../../core/job.ts';
+import type { BaseMaterial } from '../../../core/wall/wall.ts';
 
 /** What the words name, before they are combined: several may be said of one wall. */
 export type MaterialWords = {

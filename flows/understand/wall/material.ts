@@ -1,4 +1,4 @@
-import type { BaseMaterial } from '../../../core/job.ts';
+import type { BaseMaterial } from '../../../core/wall/wall.ts';
 import { asks, type Found, fact, facts, nothing } from '../words/found.ts';
 import type { Outline } from '../words/outline.ts';
 import { askWhichMaterial, type Doubt } from './material-doubt.ts';

@@ -1,4 +1,4 @@
-import type { Wall } from '../../../core/job.ts';
+import type { Wall } from '../../../core/wall/wall.ts';
 import type { QuestionName } from '../../question.ts';
 import type { Listening } from '../../reading.ts';
 import { type Found, fact, facts, nothing, type Reader } from '../words/found.ts';

@@ -1,4 +1,4 @@
-import type { BaseMaterial } from '../../../core/job.ts';
+import type { BaseMaterial } from '../../../core/wall/wall.ts';
 import type { Fact, Listening } from '../../reading.ts';
 import { soundsReplacing } from '../steering/replacing.ts';
 import { type Found, fact, nothing } from '../words/found.ts';

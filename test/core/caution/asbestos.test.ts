@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { removalistNeeded } from '../../../core/caution/asbestos-licence.ts';
 import { asbestosFinding, type Suspect } from '../../../core/caution/asbestos-lines.ts';
 import { stopsSoFar } from '../../../core/caution/rules.ts';
-import type { BaseMaterial, Building, Country, Wall } from '../../../core/job.ts';
+import type { Building, Country } from '../../../core/job.ts';
+import type { BaseMaterial, Wall } from '../../../core/wall/wall.ts';
 import { cases } from './cases.ts';
 import { jobWith, saidOf, severityOf } from './ordinary-job.ts';
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { SILICA_LIMITS } from '../../../core/caution/dust.ts';
 import { dosePercent, NOISE, noiseHours } from '../../../core/caution/noise.ts';
-import type { BaseMaterial, Country } from '../../../core/job.ts';
+import type { Country } from '../../../core/job.ts';
+import type { BaseMaterial } from '../../../core/wall/wall.ts';
 import { cases } from './cases.ts';
 import { heldAt, jobWith, saidOf, severityOf } from './ordinary-job.ts';
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { cautionsOf, stopsSoFar } from '../../../core/caution/rules.ts';
 import { deepFrom, isDeep } from '../../../core/caution/services.ts';
-import type { Accessory, Wall } from '../../../core/job.ts';
 import { mm } from '../../../core/quantity.ts';
+import type { Accessory, Wall } from '../../../core/wall/wall.ts';
 import { heldAt, jobWith, saidOf, setOutAt, severityOf } from './ordinary-job.ts';
 
 const socket = (xMm: number, yMm = 300): Accessory => ({

@@ -1,8 +1,10 @@
 import type { Chosen, FixingResult, NothingHolds } from '../../../core/fixing/choice.ts';
 import { chooseFixing } from '../../../core/fixing/choose.ts';
-import type { Hanging, Job, Wall } from '../../../core/job.ts';
+import type { Job } from '../../../core/job.ts';
 import { setOut } from '../../../core/layout/marks.ts';
+import type { Hanging } from '../../../core/piece/piece.ts';
 import { kg, mm } from '../../../core/quantity.ts';
+import type { Wall } from '../../../core/wall/wall.ts';
 
 type Given = {
   kg: number;

@@ -6,9 +6,9 @@ import { pick } from '../../../core/fixing/choose-from.ts';
 import { bendingResistance } from '../../../core/fixing/shank-strength.ts';
 import { walkedOf } from '../../../core/fixing/walk-candidates.ts';
 import type { Shank } from '../../../core/fixing/walk-row.ts';
-import type { Wall } from '../../../core/job.ts';
 import { setOut } from '../../../core/layout/marks.ts';
 import { kg, mm, newtons } from '../../../core/quantity.ts';
+import type { Wall } from '../../../core/wall/wall.ts';
 import { readableJob, wildJob } from '../layout/any-job.ts';
 import { chooseFor, fixingJob, rings } from './a-fixing-job.ts';
 

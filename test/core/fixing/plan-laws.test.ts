@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { checkOf } from '../../../core/check.ts';
-import type { Wall } from '../../../core/job.ts';
 import { planOf } from '../../../core/plan.ts';
 import { mm } from '../../../core/quantity.ts';
+import type { Wall } from '../../../core/wall/wall.ts';
 import { fixingJob, rings } from './a-fixing-job.ts';
 
 const wall: fc.Arbitrary<Partial<Wall>> = fc.record({

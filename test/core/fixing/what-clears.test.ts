@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
 import { chooseFixing } from '../../../core/fixing/choose.ts';
-import type { Job, Wall } from '../../../core/job.ts';
+import type { Job } from '../../../core/job.ts';
 import { setOut } from '../../../core/layout/marks.ts';
 import { mm } from '../../../core/quantity.ts';
+import type { Wall } from '../../../core/wall/wall.ts';
 import { fixingJob, held, notHeld, rings } from './a-fixing-job.ts';
 
 const BOARD = { baseMaterial: 'plasterboard-on-timber-studs', finish: { kind: 'bare' } } as const;

@@ -1,5 +1,7 @@
-import type { Job, Piece, Place, Wall } from '../../../core/job.ts';
+import type { Job, Place } from '../../../core/job.ts';
+import type { Piece } from '../../../core/piece/piece.ts';
 import { kg, mm } from '../../../core/quantity.ts';
+import type { Wall } from '../../../core/wall/wall.ts';
 
 /** A plain job to change one thing in: invented, an 840 x 1120 mirror on two rings in the middle of a 2700 brick wall. */
 export function jobOf(

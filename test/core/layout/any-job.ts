@@ -1,6 +1,8 @@
 import fc from 'fast-check';
-import type { Across, Hanging, Job, Up, Wall } from '../../../core/job.ts';
+import type { Across, Job, Up } from '../../../core/job.ts';
+import type { Hanging } from '../../../core/piece/piece.ts';
 import { kg, type Millimetres, mm } from '../../../core/quantity.ts';
+import type { Wall } from '../../../core/wall/wall.ts';
 
 const sound = (min: number, max: number) =>
   fc.integer({ min: min * 10, max: max * 10 }).map((tenths) => mm(tenths / 10));

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import type { Wall } from '../../../core/job.ts';
 import { evenScrews } from '../../../core/layout/batten.ts';
 import { setOut } from '../../../core/layout/marks.ts';
 import { mm } from '../../../core/quantity.ts';
+import type { Wall } from '../../../core/wall/wall.ts';
 import { jobOf } from './a-job.ts';
 
 test.each<[string, number, number[]]>([

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import type { Hanging } from '../../../core/job.ts';
 import { setOut } from '../../../core/layout/marks.ts';
+import type { Hanging } from '../../../core/piece/piece.ts';
 import { mm } from '../../../core/quantity.ts';
 import { jobOf, pairs } from './a-job.ts';
 

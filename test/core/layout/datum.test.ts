@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
-import type { Up, Wall } from '../../../core/job.ts';
+import type { Up } from '../../../core/job.ts';
 import { setOut } from '../../../core/layout/marks.ts';
 import { mm } from '../../../core/quantity.ts';
+import type { Wall } from '../../../core/wall/wall.ts';
 import { jobOf } from './a-job.ts';
 
 const below = (at: number): Up => ({ by: 'below-ceiling', mm: mm(at) });

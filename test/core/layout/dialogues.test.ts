@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import type { Hanging, Job, Up } from '../../../core/job.ts';
+import type { Job, Up } from '../../../core/job.ts';
 import { setOut } from '../../../core/layout/marks.ts';
+import type { Hanging } from '../../../core/piece/piece.ts';
 import { mm } from '../../../core/quantity.ts';
 import { jobOf, pairs } from './a-job.ts';
 

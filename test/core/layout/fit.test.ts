@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
-import type { Accessory, Hanging, Job, Up, Wall } from '../../../core/job.ts';
+import type { Job, Up } from '../../../core/job.ts';
 import { setOut } from '../../../core/layout/marks.ts';
+import type { Hanging } from '../../../core/piece/piece.ts';
 import { mm } from '../../../core/quantity.ts';
+import type { Accessory, Wall } from '../../../core/wall/wall.ts';
 import { jobOf } from './a-job.ts';
 
 const up = (by: Up['by'], at: number): Up => ({ by, mm: mm(at) });

@@ -1,11 +1,11 @@
 import Flatten from '@flatten-js/core';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Hanging } from '../../../core/job.ts';
 import { tiltOf } from '../../../core/layout/level.ts';
 import { setOut } from '../../../core/layout/marks.ts';
 import { diagonals } from '../../../core/layout/square.ts';
 import { riseOfCord } from '../../../core/piece/cord.ts';
+import type { Hanging } from '../../../core/piece/piece.ts';
 import { mm } from '../../../core/quantity.ts';
 import { jobOf } from './a-job.ts';
 

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Across, HangerPoint, Hanging, Job } from '../../../core/job.ts';
+import type { Across, Job } from '../../../core/job.ts';
 import { setOut } from '../../../core/layout/marks.ts';
 import type { SetOut } from '../../../core/layout/set-out.ts';
+import type { HangerPoint, Hanging } from '../../../core/piece/piece.ts';
 import { type Millimetres, mm } from '../../../core/quantity.ts';
 import { readableJob, wildJob } from './any-job.ts';
 

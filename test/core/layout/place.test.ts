@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
-import type { Across, HangerPoint, Up, Wall } from '../../../core/job.ts';
+import type { Across, Up } from '../../../core/job.ts';
 import { setOut } from '../../../core/layout/marks.ts';
+import type { HangerPoint } from '../../../core/piece/piece.ts';
 import { mm } from '../../../core/quantity.ts';
+import type { Wall } from '../../../core/wall/wall.ts';
 import { jobOf, pairs } from './a-job.ts';
 
 // The plain job: 840 x 1120 on a 2700 wall, rings 95 in and 240 down, bottom 800 up.

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import type { Build } from '../../../core/job.ts';
 import { comOf } from '../../../core/piece/centre-of-mass.ts';
 import { massOf } from '../../../core/piece/mass.ts';
+import type { Build } from '../../../core/piece/piece.ts';
 import { kg, mm } from '../../../core/quantity.ts';
 
 const size = { widthMm: mm(1020), heightMm: mm(720) };

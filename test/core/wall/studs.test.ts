@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import type { Wall } from '../../../core/job.ts';
 import { setOut } from '../../../core/layout/marks.ts';
 import { mm } from '../../../core/quantity.ts';
 import { shiftOntoStuds } from '../../../core/wall/stud-shift.ts';
 import { knownStuds, landing, studAt, studsBetween, TEN_GAUGE } from '../../../core/wall/studs.ts';
+import type { Wall } from '../../../core/wall/wall.ts';
 import { jobOf } from '../layout/a-job.ts';
 
 // Studs 45 wide at 225, 675, 1125, 1575, 2025, 2475. A 10 gauge may be 22.5 - 3 x 4.83 = 8.01 off the middle.

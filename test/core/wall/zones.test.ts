@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Accessory, Country } from '../../../core/job.ts';
+import type { Country } from '../../../core/job.ts';
 import { mm } from '../../../core/quantity.ts';
 import { clearancesOf, type Hole, reachOf } from '../../../core/wall/clearance.ts';
+import type { Accessory } from '../../../core/wall/wall.ts';
 import type { ZoneWall } from '../../../core/wall/zone.ts';
 import { zonesOf } from '../../../core/wall/zones.ts';
 import { cases } from '../caution/cases.ts';

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Accessory, JobSoFar, Unplaced } from '../../../../core/job.ts';
+import type { JobSoFar } from '../../../../core/job.ts';
 import { mm } from '../../../../core/quantity.ts';
+import type { Accessory, Unplaced } from '../../../../core/wall/wall.ts';
 import type { QuestionName } from '../../../../flows/question.ts';
 import { hear } from '../as-said.ts';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Accessory } from '../../../../core/job.ts';
+import type { Accessory } from '../../../../core/wall/wall.ts';
 import { understand } from '../../../../flows/understand/understand.ts';
 
 /** A wrong face or a lost fitting can put a hole into a cable. Invented sayings; figures worked out by hand. */

@@ -1,4 +1,5 @@
-import type { Accessory, JobSoFar, Unplaced } from '../../../../core/job.ts';
+import type { JobSoFar } from '../../../../core/job.ts';
+import type { Accessory, Unplaced } from '../../../../core/wall/wall.ts';
 
 /**
  * A wrong face or a lost fitting can put a hole into a cable. Invented sayings, figures worked out by hand. Each row:

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { BaseMaterial } from '../../../../core/job.ts';
+import type { BaseMaterial } from '../../../../core/wall/wall.ts';
 import { expectHeard, hear, type Want } from '../as-said.ts';
 
 const BARE = { 'wall.finish.kind': 'bare' };

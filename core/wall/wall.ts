@@ -1,0 +1,86 @@
+import type { Millimetres } from '../quantity.ts';
+
+export type BaseMaterial =
+  | 'clay-brick'
+  | 'concrete-block'
+  | 'concrete'
+  | 'aerated-concrete'
+  | 'natural-stone'
+  | 'plasterboard-on-timber-studs'
+  | 'plasterboard-on-steel-studs'
+  | 'plasterboard-on-dabs'
+  | 'lath-and-plaster'
+  | 'fibre-cement-on-studs'
+  | 'timber'
+  | 'unknown';
+
+export type Cores = 'solid' | 'perforated' | 'hollow' | 'unknown';
+
+export type Finish = {
+  kind: 'bare' | 'plaster' | 'render' | 'tile' | 'board' | 'unknown';
+  thicknessMm?: Millimetres;
+};
+
+export type AccessoryKind =
+  | 'socket'
+  | 'switch'
+  | 'light'
+  | 'thermostat'
+  | 'heater'
+  | 'consumer-unit'
+  | 'blank-plate'
+  | 'tap'
+  | 'basin'
+  | 'toilet'
+  | 'shower'
+  | 'radiator'
+  | 'boiler'
+  | 'gas'
+  | 'window'
+  | 'door'
+  | 'pipe'
+  | 'cable';
+
+/** Centre of the plate or fixture; y from the finished floor; x from the left end of the face it is on. */
+export type Accessory = {
+  kind: AccessoryKind;
+  face: 'this' | 'far';
+  xMm: Millimetres;
+  yMm: Millimetres;
+  widthMm?: Millimetres;
+  heightMm?: Millimetres;
+};
+
+/** A fitting that was told of without all of its place: nothing is drilled until that is known. */
+export type Unplaced = Partial<Accessory> & {
+  kind: AccessoryKind;
+  /** Asked for, and nobody could say. */
+  whereabouts?: 'unknown';
+};
+
+export type DatumKind = 'floor' | 'mantel' | 'furniture' | 'ceiling' | 'nosing';
+
+export type Wall = {
+  baseMaterial: BaseMaterial;
+  cores?: Cores;
+  finish?: Finish;
+  boardMm?: Millimetres;
+  boardLayers?: number;
+  voidMm?: Millimetres;
+  thicknessMm?: Millimetres;
+  widthMm: Millimetres;
+  heightMm?: Millimetres;
+  datum?: { kind: DatumKind; aboveFloorMm?: Millimetres; fallMm?: Millimetres };
+  studs?: { spacingMm?: Millimetres; firstMm?: Millimetres; widthMm?: Millimetres } | 'unknown';
+  courses?: { gaugeMm?: Millimetres; firstBedMm?: Millimetres; jointMm?: Millimetres };
+  accessories?: Accessory[] | 'unknown';
+  unplaced?: Unplaced[];
+  farSide?: 'unknown' | 'seen';
+  ends?: { left?: 'wall' | 'open'; right?: 'wall' | 'open' };
+  wet?: 'no' | 'bathroom' | 'shower' | 'unknown';
+  coating?: 'none' | 'textured' | 'unknown';
+  asbestos?: 'tested-clear' | 'not-tested' | 'unknown';
+  tensioned?: 'no' | 'possible' | 'scanned' | 'unknown';
+  separating?: boolean | 'unknown';
+  condition?: 'sound' | 'poor' | 'unknown';
+};
