@@ -1,3 +1,4 @@
+import type { Fastener } from './fixing/fastener.ts';
 import type { Millimetres, Newtons } from './quantity.ts';
 import type { Basis } from './sources.ts';
 
@@ -44,28 +45,6 @@ export type BattenLine = {
   toLeftMm: Millimetres;
   upMm: Millimetres;
 };
-
-export type Fastener =
-  | 'plug-and-screw'
-  | 'hollow-unit-plug'
-  | 'aerated-plug'
-  | 'frame-plug'
-  | 'concrete-screw'
-  | 'resin-stud'
-  | 'stud-screw'
-  | 'steel-stud-screw'
-  | 'timber-screw'
-  | 'lath-screw'
-  | 'batten-screws'
-  | 'board-across-studs'
-  | 'screw-in-anchor'
-  | 'expanding-sleeve-anchor'
-  | 'spring-toggle'
-  | 'bar-toggle'
-  | 'strap-toggle'
-  | 'winged-plug'
-  | 'pin-hook'
-  | 'picture-rail-hook';
 
 export type FailureMode =
   | 'screw-bending'

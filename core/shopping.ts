@@ -1,5 +1,6 @@
+import type { Fastener } from './fixing/fastener.ts';
 import type { Job } from './job.ts';
-import type { Fastener, Fixing } from './plan-shape.ts';
+import type { Fixing } from './plan-shape.ts';
 import { mayBeCored } from './wall/cored.ts';
 import { hasStuds } from './wall/studs.ts';
 

@@ -1,4 +1,4 @@
-import type { Fastener } from '../plan-shape.ts';
+import type { Fastener } from '../fixing/fastener.ts';
 import { type Millimetres, mm, settled } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 import type { Hole } from '../wall/clearance.ts';

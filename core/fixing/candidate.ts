@@ -1,4 +1,5 @@
-import type { Assumption, Fastener, Fixing, Why } from '../plan-shape.ts';
+import type { Assumption, Fixing, Why } from '../plan-shape.ts';
+import type { Fastener } from './fastener.ts';
 import type { PointLoad, WorstCheck } from './worst-check.ts';
 
 /** A fastening that was reckoned through for this piece. */

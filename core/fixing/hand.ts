@@ -1,4 +1,5 @@
-import type { Fastener, Fixing } from '../plan-shape.ts';
+import type { Fixing } from '../plan-shape.ts';
+import type { Fastener } from './fastener.ts';
 
 type Partly<T> = { [K in keyof T]?: T[K] | undefined };
 

@@ -1,6 +1,7 @@
-import type { Bit, Fastener } from '../plan-shape.ts';
+import type { Bit } from '../plan-shape.ts';
 import { type Kilograms, type Millimetres, mm } from '../quantity.ts';
 import type { Sourced } from '../sources.ts';
+import type { Fastener } from './fastener.ts';
 import { type CoreDiameter, type Gauge, nominalOf, TAPPING_SCREW_CORE, THICK_CORES } from './screw-sizes.ts';
 
 /** What goes into the hole: a screw by gauge, or something thicker. */

@@ -2,6 +2,8 @@ import type { QuestionName } from '../question.ts';
 import * as building from './building.ts';
 import * as crew from './crew.ts';
 import * as gates from './gates.ts';
+import { hanging } from './hanging.ts';
+import * as masonry from './masonry.ts';
 import * as piece from './piece.ts';
 import * as place from './place.ts';
 import * as services from './services.ts';
@@ -14,12 +16,12 @@ export const QUESTIONS: Readonly<Record<QuestionName, Question>> = {
   'piece.massKg': piece.massKg,
   'piece.size': piece.size,
   'piece.depthMm': piece.depthMm,
-  'piece.hanging': piece.hanging,
+  'piece.hanging': hanging,
   'piece.glass': piece.glass,
   'piece.lit': piece.lit,
   'wall.baseMaterial': wall.baseMaterial,
-  'wall.cores': wall.cores,
-  'wall.finish': wall.finish,
+  'wall.cores': masonry.cores,
+  'wall.finish': masonry.finish,
   'wall.studs': wall.studs,
   'wall.widthMm': wall.widthMm,
   'wall.heightMm': wall.heightMm,

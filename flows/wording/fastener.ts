@@ -1,4 +1,4 @@
-import type { Fastener } from '../../core/plan-shape.ts';
+import type { Fastener } from '../../core/fixing/fastener.ts';
 
 /** What a fastener is called at a counter. */
 export const FASTENER: Readonly<Record<Fastener, string>> = {

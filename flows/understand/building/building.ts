@@ -1,56 +1,9 @@
-import type { Building } from '../../../core/job.ts';
 import type { AskBack, Fact, Listening } from '../../reading.ts';
 import { type Found, fact, nothing } from '../words/found.ts';
 import type { Outline } from '../words/outline.ts';
+import { KIND_ALONE, KINDS, type Kind, MY_HOUSE, TENURE, TENURE_ALONE } from './building-words.ts';
 import { countryIn, inCapitals } from './country.ts';
 import { ageAsked, type Beside, yearIn } from './year.ts';
-
-type Tenure = Exclude<Building['tenure'], 'unknown' | undefined>;
-type Kind = Exclude<Building['kind'], 'unknown' | undefined>;
-
-const TENURE: [Tenure, RegExp][] = [
-  [
-    'client',
-    /\b(?:clients?|customers?)(?: ?s)?\b(?! (?:wants?|said|never|says|did|has|told|likes|would|is|asked))|\b(?:for|its) (?:a |the |my )?(?:clients?|customers?)\b|\bworking for\b|\bsomeone elses\b|\b(?:the )?owners? (?:wants|asked|is having)\b/,
-  ],
-  [
-    'tenant',
-    /\b(?:i|we|im|were) ?(?:are |am |just |only )?(?:rent|renting|tenants?|lease|leasing|let)\b|\brent(?:ed|al|er|ers|ing)\b|\btenants?\b|\btenancy\b|\blandlords?\b|\bcouncil (?:house|flat)\b|\bhousing association\b|\bleased?\b/,
-  ],
-  [
-    'owner',
-    /(?:^|[,;.] )(?:its |it is |and )?(?:mine|ours)(?=\s*(?:[,;.]|$))|\b(?:i|we) (?:own|bought|live in my own)\b|\b(?:own|owned) (?:it|the place|my own|by me|by us|our own|house|home)\b|\bowners?(?: occupied| occupier)?\b|\bmortgage\b|\bhomeowner\b|\bfreehold\b/,
-  ],
-];
-/** "My house", said in passing: an owner's, unless something else is said of it; confirmed before the plan. */
-const MY_HOUSE = /\b(?:my|our) (?:own |new |old )?(?:house|home)\b(?! ?(?:owner|s (?:landlord|owner)))/;
-const TENURE_ALONE: [Tenure, RegExp][] = [
-  ['client', /\bcustomer\b|\bclient\b|\bnot mine\b|\bjob\b|\ba job\b/],
-  ['tenant', /\brent\b|\blet\b/],
-  [
-    'owner',
-    /\bmine\b|\bours\b|\b(?:my|our) (?:own )?(?:house|home|place|flat|apartment|wall)\b|\bown\b|\bown it\b|\bmy place\b|\bparents?\b|\bfamily\b/,
-  ],
-];
-
-const KINDS: [Kind, RegExp][] = [
-  [
-    'flat',
-    /\b(?:flats?|apartments?|units?(?= (?:in|block|building))|condos?|condominium|tower block|high ?rise|maisonette|studio apartment|block of (?:flats|units)|penthouse|bedsit)\b/,
-  ],
-  [
-    'public',
-    /\b(?:public|shops?|office (?:block|building|park|fit ?out)s?|offices|restaurants?|pubs?|cafes?|café|hotels?|schools?|church|hall(?= for)|hospitals?|clinic|gallery|museum|library|commercial|school|gym|salon|surgery|community (?:hall|centre)|town hall|bar)\b/,
-  ],
-  [
-    'house',
-    /\b(?:house|houses|cottage|bungalow|villa|terrace|terraced|semi|townhouse|town house|detached|farmhouse|duplex|homestead|cabin|barn)\b/,
-  ],
-];
-const KIND_ALONE: [Kind, RegExp][] = [
-  ['flat', /\bunit\b|\bflat\b/],
-  ['house', /\bhome\b|\bhouse\b/],
-];
 
 const first = <V>(forms: readonly [V, RegExp][], text: string): V | undefined =>
   forms.find(([, words]) => words.test(text))?.[0];

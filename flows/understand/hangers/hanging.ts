@@ -15,13 +15,13 @@ import {
   isSaidOfPiece,
   LESS,
 } from './hanging-context.ts';
-import { as, doubtful, MOST_CM } from './hanging-doubt.ts';
+import { as, doubtful } from './hanging-doubt.ts';
+import { figuresOf, QUESTION } from './hanging-figures.ts';
 import { fromSpan, lowered, merged, missing, otherFigures, shareDown } from './hanging-part.ts';
 import { coordinates, pointsOf } from './hanging-points.ts';
-import { isOfHangers, type Placed, placed } from './hanging-roles.ts';
+import { type Placed, placed } from './hanging-roles.ts';
 import { type HangerWords, hangerWords } from './hanging-words.ts';
 
-const QUESTION = 'piece.hanging';
 /** More than the most hangers on one piece are told with; our choice. */
 const MOST_FIGURES = 24;
 
@@ -76,33 +76,6 @@ function tellsInAndDown(all: readonly Token[], listening: Listening): boolean {
 }
 
 type About = { words: HangerWords; by: HangerWords['by']; listening: Listening; rest: Token[] };
-
-/** Lengths with a role; in inches throughout when the message speaks inches and no other unit. */
-function figuresOf(
-  all: readonly Token[],
-  listening: Listening,
-  by: HangerWords['by'],
-  open: boolean,
-): Placed[] {
-  const read = (unit: Listening['unit']) =>
-    placed(all, lengthsIn(all, { unit, question: QUESTION }), by).filter((each) =>
-      isOfHangers(all, each, open),
-    );
-  const inSpoken = read(listening.unit);
-  // Where inches are spoken but one bare figure can only be millimetres, all the bare ones are.
-  const metric =
-    listening.unit === 'in' &&
-    inSpoken.some((each) => each.unitSaid === null && each.readings[0]?.unit === 'mm');
-  const first = metric ? read('mm').map((each) => ({ ...each, inferred: true })) : inSpoken;
-  const units = new Set(first.filter((each) => each.readings.length === 1).map((each) => each.unitSaid));
-  const bare = first.some((each) => each.unitSaid === null);
-  if (!bare) return first;
-  if ((units.has('in') || units.has('ft')) && !units.has('mm') && !units.has('cm')) return read('in');
-  if (units.has('cm') && !units.has('mm')) {
-    return first.map((each) => (each.unitSaid === null && each.valueMm < MOST_CM ? as(each, 'cm') : each));
-  }
-  return first;
-}
 
 function askUnit(
   all: readonly Token[],

@@ -3,29 +3,20 @@ import { difference, type Millimetres } from '../../../core/quantity.ts';
 import type { Listening } from '../../reading.ts';
 import { asks, type Found, fact, facts, nothing, refused, settled } from '../words/found.ts';
 import { lengthOf, type Outline, without } from '../words/outline.ts';
+import {
+  AT_X,
+  BETWEEN,
+  CENTRE_AT,
+  FULL,
+  NO_REF,
+  NO_REF_TURNED,
+  OTHER_THING,
+  REF_ONLY,
+  TO_EDGE,
+} from './across-forms.ts';
 import { acrossInWords } from './across-words.ts';
 import { heightBeside } from './height-beside.ts';
 import { shareAlong } from './share-along.ts';
-
-const OF = '(?: (?:edge|side|line|of|it|its|the|frame|mirror|picture|painting|piece|canvas|panel|hand|one))*';
-const REF = `(left|right|centre|middle|cl|centreline)${OF}`;
-const JOIN =
-  '(?: (?:at|is|to|be|goes|go|sits|=|:|,|about|around|roughly|should|set|offset|x|starts|exactly|comes))*';
-const END =
-  '(?:in )?(?:from|off|of|to)(?: (?:the|my|our|wall|walls))* (left|right)(?: (?:hand|corner|end|wall|side|edge|of|the))*';
-const FULL = new RegExp(`\\b${REF}${JOIN} <(\\d+)>(?: (?:over|along|across|in|away))* ${END}`);
-const NO_REF = new RegExp(`<(\\d+)>(?: (?:over|along|across|in|away))* ${END}`);
-const TO_EDGE = new RegExp(
-  `<(\\d+)>(?: (?:over|along|across|in|away))* ${END} to (?:the |its )*(?:(left|right|centre|middle)|edge|side)\\b(?: (?:edge|side|of|the|frame|it))*`,
-);
-const NO_REF_TURNED =
-  /\bfrom (?:the )?(left|right)(?: (?:hand|corner|end|wall|side|edge|,|its|is|about))* <(\d+)>/;
-const AT_X = new RegExp(`\\b${REF}${JOIN} x ?=? ?<(\\d+)>`);
-const REF_ONLY = new RegExp(`\\b(left|right) (?:edge|side)${OF}${JOIN} <(\\d+)>`);
-const CENTRE_AT = new RegExp(`\\b(?:centre|middle|cl|centreline)${OF}${JOIN} <(\\d+)>`);
-const BETWEEN = /\bbetween <(\d+)> (?:and|to|-) <(\d+)>|\bfrom <(\d+)> to <(\d+)>/;
-const OTHER_THING =
-  /<\d+>(?: \w+){0,2} (?:from|off|of|to|past) (?:the )?(?:door|window|frame|architrave|opening|switch|socket|chimney|fireplace|tv|radiator|stairs|picture|mirror|shelf|cupboard)\b/;
 
 const EXPECTED = {
   expected: 'a place along the wall',

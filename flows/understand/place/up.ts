@@ -4,40 +4,21 @@ import type { Listening } from '../../reading.ts';
 import type { Found as LengthFound } from '../lengths/length.ts';
 import { asks, type Found, settled } from '../words/found.ts';
 import { lengthOf, type Outline, without } from '../words/outline.ts';
-import { ANY_DATUM, datumOf } from './datum.ts';
+import { datumOf } from './datum.ts';
 import { loneCentre } from './lone-centre.ts';
 import { shareUp } from './share-up.ts';
+import {
+  ABOVE_THAT,
+  ANCHORED,
+  DATUM_FIRST,
+  FROM_CEILING,
+  FROM_CEILING_LATER,
+  LONE,
+  TO_LINE,
+} from './up-forms.ts';
 import { shifted } from './up-shift.ts';
 import { byOf, FLOOR_FROM, upValue, whichLine } from './up-value.ts';
 import { upInWords } from './up-words.ts';
-
-const OF =
-  '(?: (?:edge|side|line|of|it|its|the|frame|mirror|picture|painting|piece|canvas|panel|glass|thing|one))*';
-const REF = `(bottom|base|underside|lower edge|centre|middle|cl|centreline|top|upper edge)${OF}`;
-const JOIN =
-  '(?: (?:at|is|to|be|goes|go|sits|sit|=|:|,|about|around|roughly|should|set|will|wants|needs|up|on|exactly|say|just|hung|hangs))*';
-const ABOVE =
-  '(?:above|over|off|up from|up off|on top of|from|higher than|clear of|up above|off of|clear off|up)';
-const BELOW = '(?:down from|below|under|down off|beneath|off|from|down|short of)';
-const THE = '(?: (?:the|a|an|my|our|her|his|finished|top|of|back|that|edge|level|stair|edges|old))*';
-
-const DATUM = `(${ANY_DATUM})`;
-const ANCHORED = new RegExp(
-  `(?:\\b${REF}${JOIN} )?(?<!x )<(\\d+)>(?: up| down)? (${ABOVE})${THE} ${DATUM}\\b`,
-);
-const FROM_CEILING = new RegExp(
-  `(?:\\b${REF}${JOIN} )?<(\\d+)>(?: down)? ${BELOW}${THE} (ceiling|cornice|coving|soffit)\\b`,
-);
-const FROM_CEILING_LATER =
-  /\b(?:down|drop(?:ped)?|hang(?:s|ing)?) (?:it )?<(\d+)>(?: down)? (?:from|off|below)(?: the)? (ceiling|cornice|coving|soffit)\b/;
-const DATUM_FIRST = new RegExp(
-  `\\b(?:above|over|from|off)${THE} ${DATUM}(?: (?:by|at|about|,|its|is))* <(\\d+)>(?! ?x)`,
-);
-const TO_LINE =
-  /<(\d+)> (?:up |high )?(?:to|at|for|is|on) (?:the |its )?(bottom|centre|middle|cl|centreline|top)\b(?! of (?:the )?(?:mantel|sofa|couch|door|window|wall))/;
-const LONE = new RegExp(
-  `\\b${REF}${JOIN} <(\\d+)>(?: (?:high|up|from|above|off|the|floor|finished|ffl|mm))*(?! ?(?:from|in|off|x|below|under|beneath|down)\\b)`,
-);
 
 const EXPECTED = { expected: 'a height on a wall', example: 'bottom 150 above the mantel' };
 
@@ -93,9 +74,6 @@ function fromCeiling(outline: Outline): Found | null {
   });
 }
 
-const ABOVE_THAT = new RegExp(
-  `(?:\\b${REF}${JOIN} )?<(\\d+)>(?: up)? (?:above|over|off|up from) (?:that|it|there|this)\\b`,
-);
 const NAMES_DATUM =
   /\b(?:mantel|sofa|couch|sideboard|bench|table|desk|console|cabinet|dresser|headboard|vanity|shelf|fireplace|furniture|settee)\b/;
 

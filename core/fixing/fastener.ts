@@ -1,0 +1,22 @@
+/** What may hold a piece, by the names of the contract's section 5. */
+export type Fastener =
+  | 'plug-and-screw'
+  | 'hollow-unit-plug'
+  | 'aerated-plug'
+  | 'frame-plug'
+  | 'concrete-screw'
+  | 'resin-stud'
+  | 'stud-screw'
+  | 'steel-stud-screw'
+  | 'timber-screw'
+  | 'lath-screw'
+  | 'batten-screws'
+  | 'board-across-studs'
+  | 'screw-in-anchor'
+  | 'expanding-sleeve-anchor'
+  | 'spring-toggle'
+  | 'bar-toggle'
+  | 'strap-toggle'
+  | 'winged-plug'
+  | 'pin-hook'
+  | 'picture-rail-hook';
