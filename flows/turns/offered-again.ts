@@ -36,7 +36,10 @@ export function offeredIn(entries: readonly Entry[], open: Open, parts: Parts): 
     ({ act, question }) => act === 'asked-back' && question === last.question,
   );
   const then: Open = { ...open, folded: fold(entries.slice(0, askedAt)) };
-  const { asks } = parts.understand(last.said, { ...listeningTo(then), awaiting: last.question });
+  // What was open then is not kept: the question that was asked back, or another one.
+  const asks = [last.question, null].flatMap(
+    (awaiting) => parts.understand(last.said, { ...listeningTo(then), awaiting }).asks,
+  );
   const ask = asks.find((each) => each.question === last.question);
   if (ask) return { kind: 'readings', ask, said: last.said };
   return open.standing === null ? null : anotherPiece(last.said);

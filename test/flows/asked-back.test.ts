@@ -17,6 +17,15 @@ describe('what was asked back', () => {
     expect(held.say('timber studs').known.wall?.baseMaterial).toBe('plasterboard-on-timber-studs');
   });
 
+  test('of a figure that answered another question stays open too', () => {
+    const held = talk(house);
+    held.all('24 kg mirror 840 x 1120', 'solid brick', 'australia, 1990, mine');
+    const asked = questionIn(held.say('3.2 m').replies);
+    expect(asked).toContain('is that how wide the wall is, or how high?');
+    expect(questionIn(held.say('two of us').replies)).toBe(asked);
+    expect(held.say('the first').known.wall).toMatchObject({ widthMm: 3200 });
+  });
+
   test('of two figures stays open while something else is answered', () => {
     const held = talk(flow);
     held.all('a mirror', '24 kg', '28 kg', 'brick');
