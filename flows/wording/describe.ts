@@ -75,7 +75,7 @@ function ofWall({ wall }: JobSoFar, unit: DisplayUnit): string[] {
     studs !== undefined && studsText(studs, unit),
     wall.accessories !== undefined &&
       !(wall.accessories.length === 0 && (wall.unplaced ?? []).length > 0) &&
-      accessoriesText(wall.accessories, wall.farSide === 'unknown', unit),
+      accessoriesText(wall.accessories, wall.farSide, unit),
     (wall.unplaced ?? []).map((each) => unplacedText(each, unit)).join('; '),
     ...(['farSide', 'wet', 'coating', 'asbestos', 'tensioned', 'separating', 'condition'] as const).map(
       (key) => named(`wall.${key}`, wall[key]),
@@ -102,19 +102,23 @@ function studsText(studs: NonNullable<NonNullable<JobSoFar['wall']>['studs']>, u
 
 function accessoriesText(
   accessories: Accessory[] | 'unknown',
-  thisFaceOnly: boolean,
+  farSide: 'seen' | 'unknown' | undefined,
   unit: DisplayUnit,
 ): string {
   if (accessories === 'unknown') return 'what is on the wall: not looked at';
   if (accessories.length === 0)
-    return thisFaceOnly ? 'nothing on this face of the wall' : 'nothing on either face of the wall';
-  return accessories
+    return farSide === 'unknown' ? 'nothing on this face of the wall' : 'nothing on either face of the wall';
+  const said = accessories
     .map((each) => {
       const far = each.face === 'far' ? ' on the far face' : '';
       return `${ACCESSORY[each.kind]}${far} ${length(each.xMm, unit)} from the left${far === '' ? '' : ' as you face it there'}, ${length(each.yMm, unit)} up`;
     })
     .join('; ');
+  return farSide === undefined && accessories.every(({ face }) => face === 'this') ? said + FAR_TAKEN : said;
 }
+
+/** A list counts for both faces (contract 4); whoever looked at one only has to hear that. */
+const FAR_TAKEN = ' (nothing told of the other side: I take it as looked at, with nothing there)';
 
 function ofBuilding({ building }: JobSoFar): string[] {
   if (!building) return [];

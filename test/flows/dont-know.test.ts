@@ -78,6 +78,26 @@ describe('who does not know', () => {
     }
   });
 
+  test('how thick the wall is may go and look at the other side instead', () => {
+    const held = talk(flow);
+    held.all('mirror', ...UP_TO_THE_WALL.slice(1, 4), '20 kg', 'nothing');
+    held.say('nothing on this side, have not looked at the other');
+    expect(held.last().awaiting).toBe('wall.thicknessMm');
+    const { known, awaiting } = held.say('went and looked, nothing there');
+    expect([known.wall?.farSide, known.wall?.accessories]).toEqual(['seen', []]);
+    expect(awaiting).not.toBe('wall.thicknessMm');
+  });
+
+  test('nothing of the other side hears that it is taken as looked at', () => {
+    const held = talk(flow);
+    held.all('mirror', ...UP_TO_THE_WALL.slice(1, 4), '20 kg', 'nothing');
+    const spoken = aloud(held.say('socket 500 from the left, 300 up').replies);
+    expect(spoken).toContain('nothing told of the other side: I take it as looked at');
+    expect(aloud(held.say('socket 900 from the left, 300 up on the other side too').replies)).not.toContain(
+      'nothing told of',
+    );
+  });
+
   test('a thing said twice is recorded once', () => {
     const held = talk(flow);
     held.all('mirror', 'brick', 'UK', "don't know");

@@ -30,6 +30,10 @@ const IS_A_ROOM =
   /^ (?:is|are|its|was|faces|backs|leads|goes|would be|will be|looks|belongs|onto|=|being|must be|should be)\b/;
 const UNLOOKED = /\b(?:cant|couldnt|cannot|not able|unable|no access|never|havent|wont)\b/;
 
+/** "Havent looked behind", "no idea what's behind it": the far face, though no side is named. */
+const UNLOOKED_BEHIND =
+  /\b(?:and |but )?(?:i |we |ive |weve )?(?:havent|hasnt|have not|not|never|didnt|couldnt|cant|cannot|wont|dont know|do not know|dont no|dunno|no idea|no clue|idk|unsure|unknown|who knows)\b(?: (?!\d|<)[^ ,;.]+){0,6}? (?:behind|round the back|at the back|other room|next door)(?: (?:it|that|this|the wall|this wall|there|yet))*/;
+
 /** Strikes out every statement that a face is empty, or has not been looked at. */
 export function facesTold(said: string): Faces {
   let text = said;
@@ -76,6 +80,11 @@ export function facesTold(said: string): Faces {
       passedOver ||= marker.side === 'far' && !leads;
       strike(clause.from, clause.to, leads ? (HEADINGS[marker.side] ?? STRUCK) : STRUCK);
     }
+  }
+  const unlooked = UNLOOKED_BEHIND.exec(text);
+  if (unlooked !== null) {
+    unseen = true;
+    strike(unlooked.index, unlooked.index + unlooked[0].length);
   }
   const behind =
     /\b(?:and |but |with )?(?:nothing|none|clear|no) behind(?: (?:it|the wall|this wall|that|here))?(?= *(?:[,;.]|$)| (?:and|that))|\bbehind(?: it)?(?: is|s)? (?:clear|empty|bare|blank|nothing)\b/.exec(

@@ -9,7 +9,7 @@ const NO_MEASURE =
 const YEAR = new RegExp(`(?<![\\d.,x×*/])(?<![x×*] )\\b(${FOUR})(?:\\b|(?=ish\\b))${NO_MEASURE}`, 'g');
 /** A figure is a year of building when these words stand about it. */
 const SAID_OF_BUILDING = new RegExp(
-  `\\b(?:built|build|circa|dating|dates|dated|year|constructed|erected|rewired)(?: [a-z]\\w*){0,3},? ?(${FOUR})\\b|\\b(${FOUR}) (?:[a-z]\\w* )?(?:house|home|flat|build|built|building|terrace|semi|bungalow|cottage|apartment|place|unit|townhouse|construction)\\b|\\b(?:house|home|flat|building|place|apartment|unit|cottage|bungalow|terrace|semi) ?,? ?(?:is |was |its |from |of |about |around |circa |built )*(${FOUR})\\b${NO_MEASURE}`,
+  `\\b(?:built|build|circa|dating|dates|dated|year|constructed|erected|rewired)(?: [a-z]\\w*){0,3},? ?(${FOUR})\\b|\\b(${FOUR}) (?:[a-z]\\w* )?(?:house|home|flat|build|built|building|terrace|semi|bungalow|cottage|apartment|place|unit|townhouse|construction)\\b|\\b(?:house|home|flat|building|place|apartment|unit|cottage|bungalow|terrace|semi) ?,? ?(?:is |was |its |from |of |about |around |circa |built )*(${FOUR})\\b${NO_MEASURE}|\\b(${FOUR}),? (?:uk|usa?|aus|australia|england|scotland|wales|ireland|nz|new zealand|canada)\\b(?! ?(?:wide|long|high))`,
 );
 /** Words of a building beside "60s", without which it may be kilos. */
 const OF_BUILDING =
@@ -21,7 +21,7 @@ type Stands = { at: number; length: number; year: number; inferred: boolean };
 /** The year in the words that speak of building. */
 function inPhrase(text: string): Stands | null {
   const phrase = SAID_OF_BUILDING.exec(text);
-  const digits = phrase?.[1] ?? phrase?.[2] ?? phrase?.[3];
+  const digits = phrase?.slice(1).find((each) => each !== undefined);
   if (phrase === null || digits === undefined) return null;
   const year = Number(digits);
   if (year > PLAUSIBLE.latest) return null;

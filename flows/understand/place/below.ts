@@ -37,6 +37,9 @@ const UNUSED_FIRE = new RegExp(
   `\\b(?:unused|disused|blocked|bricked up|boarded up) ${A_FIRE}\\b|\\b${A_FIRE}(?: (?:is|its|thats|,))* (?:never used|not used|not in use|unused|disused|blocked|bricked up)\\b`,
 );
 
+const NEVER_LIT =
+  /^(?!.*\b(?:know|sure|idea)\b).*\b(?:never|not|no longer|isnt|dont|doesnt|un|dis)[ -]?(?:been |ever |really )?(?:used?|lit|light|on|working|burnt?)\b/;
+const IS_LIT = /^(?!.*\b(?:know|sure|idea)\b).*\b(?:used|in use|lit|light it|burns?|use it)\b/;
 const NOTHING =
   /\bnothing(?: \w+){0,2} (?:below|under|underneath|beneath|there|directly)\b|\bnothing\b|\bnone\b|\bempty\b|\b(?:just |only )?(?:bare )?(?:floor|skirting|carpet|floorboards|wall)(?: below| under it)?\b|\bclear\b|^\W*(?:no|nope|nah|nil)\W*$/;
 
@@ -76,6 +79,11 @@ export function readBelow(outline: Outline, listening: Listening): Found {
     return facts(outline, of(used ? 'fireplace' : 'fireplace-unused', used && /\bmantel\b/.test(text)));
   }
   if (thing !== undefined) return facts(outline, of(thing.below));
+  // Asked of a mantel, the question is whether the fire under it is used.
+  if (listening.known.wall?.datum?.kind === 'mantel') {
+    if (NEVER_LIT.test(text)) return facts(outline, of('fireplace-unused'));
+    if (IS_LIT.test(text)) return facts(outline, of('fireplace'));
+  }
   if (HARMLESS.test(text)) return facts(outline, of('nothing', true));
   return NOTHING.test(text) ? facts(outline, of('nothing')) : nothing(outline);
 }

@@ -34,6 +34,10 @@ const ANSWERS: Partial<Record<QuestionName, Form[]>> = {
       /^(?!.*\b(?:not|never|hasnt|havent|isnt|no|un)\b).*\b(?:scanned|scan done|scan was done|marked out|x ?rayed)\b/,
     ],
     [{ tensioned: 'possible' }, /\b(?:possibl[ey]|maybe|might|could be|probably|likely|perhaps)\b/],
+    [
+      { tensioned: 'no' },
+      /^(?!.*\b(?:sure|know|think|idea)\b).*\b(?:managers?|management|engineers?|drawings?|plans?|builders?|strata|architect)\b.*\b(?:none|no|isnt (?:any|tensioned)|not)\b/,
+    ],
     [{ tensioned: 'no' }, /\b(?:ordinary|normal|plain|just reinforced|not tensioned|no tension)\b/],
   ],
   'wall.coating': [

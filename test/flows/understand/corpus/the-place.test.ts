@@ -80,6 +80,30 @@ const ROWS: Row[] = [
     '20cm above the radiator',
     { 'place.up.by': 'bottom-above', 'place.up.mm': 200, 'wall.datum.kind': 'furniture' },
   ],
+  [
+    'wall.accessories',
+    'one socket 50cm from left 30 cm up, havent looked behind',
+    {
+      'wall.accessories': [{ kind: 'socket', face: 'this', xMm: 500, yMm: 300 }],
+      'wall.farSide': 'unknown',
+    },
+  ],
+  [
+    'wall.accessories',
+    'nothing here, havent checked behind',
+    { 'wall.accessories': [], 'wall.farSide': 'unknown' },
+  ],
+  [
+    'wall.accessories',
+    'nothing here, cant see behind it',
+    { 'wall.accessories': [], 'wall.farSide': 'unknown' },
+  ],
+  [
+    'wall.accessories',
+    'nothing on this side, no idea whats next door',
+    { 'wall.accessories': [], 'wall.farSide': 'unknown' },
+  ],
+  ['wall.accessories', 'nothing, and nothing behind', { 'wall.accessories': [], 'wall.farSide': 'seen' }],
   ['wall.accessories', 'none on this side, none on the other', { 'wall.accessories': [] }],
   ['wall.accessories', 'nothing on either side', { 'wall.accessories': [] }],
   [
