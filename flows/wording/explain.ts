@@ -1,20 +1,18 @@
+import type { JobSoFar } from '../../core/job.ts';
 import type { Plan, Why } from '../../core/plan-shape.ts';
-import { mm } from '../../core/quantity.ts';
-import type { Basis } from '../../core/sources.ts';
 import { awaitingIn, type Open, situationIn, stateOf } from '../open.ts';
 import type { QuestionName } from '../question.ts';
 import { QUESTIONS } from '../questions/all.ts';
 import type { DisplayUnit } from '../reading.ts';
-import { HOW_KNOWN } from './how-known.ts';
-import { inUnit } from './in-unit.ts';
-import { length, tidy } from './length.ts';
+import { isRoundedTo, otherFigures, warnsOf } from './other-figures.ts';
 import { sentence } from './sentence.ts';
+import { atTheTape, cautionWhy, whyText } from './why-text.ts';
 
 /** Why a number of the plan is what it is, or why the open question is asked. */
 export function explain(open: Open, about: string | undefined): string[] {
   const plan = open.standing?.plan ?? situationIn(open).plan;
   const { unit } = open.folded;
-  const whys = about === undefined || plan === null ? [] : asked(plan, about, unit);
+  const whys = about === undefined || plan === null ? [] : asked(plan, about, open.folded.job, unit);
   if (whys.length > 0) return whys;
   if (plan !== null && plan.verdict !== 'stop' && about !== undefined && figuresIn(about).length > 0) {
     return [`I find no ${about} in this plan. Ask about ${namesIn(plan)}.`];
@@ -43,9 +41,11 @@ const spelled = (name: string): string =>
 
 const stops = (caution: Plan['cautions'][number]): boolean => caution.severity === 'stop';
 
-function asked(plan: Plan, about: string, unit: DisplayUnit): string[] {
+function asked(plan: Plan, about: string, job: JobSoFar, unit: DisplayUnit): string[] {
   const found = plan.why.filter((why) => isAbout(why, about, unit));
   if (found.length > 0) return reasonsOf(found, unit);
+  const figures = figuresIn(about);
+  if (figures.length > 0) return oneStepAway(plan, figures, about, job, unit);
   const words = wordsIn(about).filter((word) => word.length > 3 && !SAYS_NOTHING.has(word));
   const shared = (text: string): number => wordsIn(text).filter((word) => words.includes(word)).length;
   const meant = plan.cautions.filter((each) => each.severity !== 'note' && shared(each.text) > 0);
@@ -54,6 +54,30 @@ function asked(plan: Plan, about: string, unit: DisplayUnit): string[] {
     .slice(0, 1)
     .map(cautionWhy);
 }
+
+/** A figure that is no result of its own: it follows from one, was rounded or made a percentage, or a warning names it. */
+function oneStepAway(
+  plan: Plan,
+  figures: readonly string[],
+  about: string,
+  job: JobSoFar,
+  unit: DisplayUnit,
+): string[] {
+  const others = otherFigures(plan, job, unit).filter(({ holds }) => holdsFigure(holds, figures, about));
+  if (others.length > 0) return [...new Set(others.map(({ text }) => text))].slice(0, MOST_AT_ONCE);
+  const near = plan.why.filter((why) =>
+    figuresIn(why.of === 'utilisation' ? percent(why.result) : why.result).some((each) =>
+      figures.some((figure) => isRoundedTo(each, figure)),
+    ),
+  );
+  if (near.length > 0) return reasonsOf(near, unit);
+  return warnsOf(plan, unit)
+    .filter(({ said }) => holdsFigure(said, figures, about))
+    .slice(0, 1)
+    .map(cautionWhy);
+}
+
+const percent = (share: string): string => String(Number(share) * 100);
 
 /** Two marks on one line have the same reason; it is given once. */
 function reasonsOf(found: readonly Why[], unit: DisplayUnit): string[] {
@@ -91,57 +115,6 @@ function holdsFigure(result: string, figures: readonly string[], about: string):
   const [fraction] = /\d+[- ]\d+\/\d+/.exec(about) ?? [];
   if (fraction !== undefined) return result.includes(fraction.replace(' ', '-'));
   return figures.some((figure) => figuresIn(result.replace(/\d+\/\d+/, '')).includes(figure));
-}
-
-/** What is measured at the wall follows the person's tape; bits, plugs and screws are sold in millimetres. */
-const isMeasured = ({ of }: Why): boolean => /^(?:mark|frame|cord rise|batten)\b/i.test(of);
-const atTheTape = (why: Why, unit: DisplayUnit): string =>
-  isMeasured(why) ? inUnit(why.result, unit) : why.result;
-
-function whyText(why: Why, unit: DisplayUnit): string {
-  const inputs = Object.entries(why.inputs).map(([name, value]) =>
-    inputText(name, value, isMeasured(why) ? unit : 'mm'),
-  );
-  const from = inputs.length === 0 ? '' : ` With ${inputs.join(', ')}.`;
-  const basis = basisLines(why.basis);
-  const by = basis.length === 0 ? '' : ` Basis: ${basis.join('; ')}.`;
-  return `${sentence(`${why.of}: ${atTheTape(why, unit)}`)} It is ${why.formula}.${from}${by}`;
-}
-
-/** Where it comes from; what is our own choice or common practice has no title worth reading, and is said once, last. */
-function basisLines(basis: readonly Basis[]): string[] {
-  const own = basis.filter(({ standing }) => OWN.has(standing)).map(({ standing }) => HOW_KNOWN[standing]);
-  const read = basis.filter(({ standing }) => !OWN.has(standing));
-  const titled = read.map((each) => `${each.title}, ${each.at} (${HOW_KNOWN[each.standing]})`);
-  return [...new Set([...titled, ...own])];
-}
-
-const OWN: ReadonlySet<Basis['standing']> = new Set(['our-choice', 'common-practice']);
-
-const UNITS: readonly (readonly [RegExp, string])[] = [
-  [/Mm$/, ' mm'],
-  [/Kg$/, ' kg'],
-  [/Mpa$/, ' MPa'],
-  [/Nmm$/, ' N mm'],
-  [/N$/, ' N'],
-];
-
-/** "leverArmMm", 21.8 as "lever arm 21.8 mm". */
-function inputText(name: string, value: number | string, tape: DisplayUnit): string {
-  const [form, unit] = UNITS.find(([ends]) => ends.test(name)) ?? [/$/, ''];
-  const words = name
-    .replace(form, '')
-    .replace(/([a-z])([A-Z])/g, '$1 $2')
-    .toLowerCase();
-  if (typeof value !== 'number') return `${words} ${value}`;
-  return unit === ' mm' || (form.source === '$' && tape !== 'mm')
-    ? `${words} ${length(mm(value), tape)}`
-    : `${words} ${tidy(value, 1)}${unit}`;
-}
-
-function cautionWhy(caution: Plan['cautions'][number]): string {
-  const basis = basisLines(caution.basis);
-  return `${sentence(caution.text)}${basis.length === 0 ? '' : ` Basis: ${basis.join('; ')}.`}`;
 }
 
 /** The numbers that can be asked about; those of the fixing first, since the marks are many. */
