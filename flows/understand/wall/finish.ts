@@ -84,7 +84,9 @@ const SELDOM_PAINTED: ReadonlySet<BaseMaterial | undefined> = new Set<BaseMateri
 ]);
 
 /** Brick and block indoors are seldom painted as they are, and nothing is papered without a coat: the paint hides it. */
-function hidesWhatIsUnder(kind: Kind, text: string, { known }: Listening): boolean {
+function hidesWhatIsUnder(kind: Kind, text: string, { known, offered }: Listening): boolean {
+  // Who says it again after being asked what is under it has nothing more to tell: confirmed with the rest.
+  if (offered?.question === 'wall.finish') return false;
   if (kind !== 'bare' || !PAINTED.test(text) || PLAINLY_BARE.test(text)) return false;
   return /wallpaper/.test(text) || SELDOM_PAINTED.has(known.wall?.baseMaterial);
 }

@@ -36,3 +36,10 @@ test('bare by its paint alone is confirmed', () => {
   const { facts } = hear('just painted', 'wall.finish', { known: { wall: { baseMaterial: 'clay-brick' } } });
   expect(facts).toMatchObject([{ inferred: true }]);
 });
+
+test('who says paint again, asked what is under it, is taken at the word and asked to confirm', () => {
+  const known = { wall: { baseMaterial: 'clay-brick' as const } };
+  const [offered] = hear('painted', 'wall.finish', { known }).asks;
+  const again = hear('painted', 'wall.finish', { known, ...(offered && { offered }) });
+  expect(again.facts).toMatchObject([{ value: { wall: { finish: { kind: 'bare' } } }, inferred: true }]);
+});
