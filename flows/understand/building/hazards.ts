@@ -88,6 +88,8 @@ function plainlySaid(name: string, words: string): boolean {
       words,
     );
   if (name === 'textured')
-    return /\btextured? (?:coating|wall|walls|plaster|paint|finish)\b|\bpopcorn\b|\bstippled?\b/.test(words);
+    return /\btextured? (?:\w+ )?(?:coating|wall|walls|plaster|paint|finish)\b|\bpopcorn\b|\bstippled?\b/.test(
+      words,
+    );
   return /\b(?:lights? up|light ?-? ?up|illuminated|back ?lit|led mirror|lit mirror|demister)\b/.test(words);
 }

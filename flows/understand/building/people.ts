@@ -30,6 +30,8 @@ const NAMES = new RegExp(
 
 /** "Just myself and my boss": an "and" outweighs the "just". */
 const JOINED = new RegExp(`\\b(?:me|myself) ${AND} (?!no\\b|nobody\\b|none\\b|only\\b|on\\b)[a-z]`);
+/** "Just me and my husband" is two whenever it is said. */
+const JOINED_KIN = new RegExp(`\\b(?:just|only) (?:me|myself) ${AND} (?:my |the |a |our )?${RELATION}\\b`);
 
 /** How many lift, from who they are said to be; null when nothing says so. Of two figures the smaller. */
 export function peopleIn(words: string, asked: boolean): number | null {
@@ -41,7 +43,7 @@ export function peopleIn(words: string, asked: boolean): number | null {
     const said = form.exec(words)?.[1];
     if (said !== undefined && numberOf(said) > 0) return numberOf(said);
   }
-  const joined = asked && JOINED.test(words) ? NAMES.exec(words)?.[1] : undefined;
+  const joined = (asked ? JOINED : JOINED_KIN).test(words) ? NAMES.exec(words)?.[1] : undefined;
   if (joined !== undefined) return 1 + namesIn(joined);
   if (ALONE.test(words) && (asked || /\b(?:just me|by myself|on my own)\b/.test(words))) return 1;
   if (!asked) return null;

@@ -40,6 +40,9 @@ const UNUSED_FIRE = new RegExp(
 const NEVER_LIT =
   /^(?!.*\b(?:know|sure|idea)\b).*\b(?:never|not|no longer|isnt|dont|doesnt|un|dis)[ -]?(?:been |ever |really )?(?:used?|lit|light|on|working|burnt?)\b/;
 const IS_LIT = /^(?!.*\b(?:know|sure|idea)\b).*\b(?:used|in use|lit|light it|burns?|use it)\b/;
+/** "Nothing either side" is said of the wall's faces, whatever was asked. */
+const OF_THE_FACES =
+  /\b(?:either|both|each|other|far|this) (?:sides?|faces?)\b(?!.*\b(?:below|under|underneath|beneath)\b)/;
 const NOTHING =
   /\bnothing(?: \w+){0,2} (?:below|under|underneath|beneath|there|directly)\b|\bnothing\b|\bnone\b|\bempty\b|\b(?:just |only )?(?:bare )?(?:floor|skirting|carpet|floorboards|wall)(?: below| under it)?\b|\bclear\b|^\W*(?:no|nope|nah|nil)\W*$/;
 
@@ -50,11 +53,11 @@ const HARMLESS =
 /** What stands below the piece: people and heat matter, a sideboard does not. */
 export function readBelow(outline: Outline, listening: Listening): Found {
   const { text, said } = outline;
-  const asked = listening.awaiting === 'place.below';
+  const asked = listening.awaiting === 'place.below' && !OF_THE_FACES.test(outline.text);
   const of = (below: Below, inferred = false) => fact('place.below', { place: { below } }, said, inferred);
   if (!asked) {
     const over =
-      /\b(?:over|above)(?: (?:the|a|an|my|our|her|his|their|baby|kids|double|king|old|new|big))* (\w+)\b/.exec(
+      /\b(?:over|above)(?: (?:the|a|an|my|our|her|his|their|babys?|kids?|childs|childrens|boys|girls|sons?|daughters|nursery|double|single|king|spare|guest|old|new|big|long|leather|corner))* (\w+)\b/.exec(
         text,
       );
     const thing =

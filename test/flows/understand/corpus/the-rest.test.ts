@@ -23,6 +23,18 @@ const ROWS: Row[] = [
   ['wall.tensioned', 'manager isnt sure there is none', 'reject'],
   ['wall.studs', 'cant find them', 'dont-know'],
   ['wall.studs', 'not found', 'dont-know'],
+  ['hazards', 'just me and my husband', { 'crew.people': 2 }],
+  ['hazards', 'just me', { 'crew.people': 1 }],
+  [
+    'building.yearBuilt',
+    'england about 1930 and its ours',
+    { 'building.yearBuilt': 1930, 'building.tenure': 'owner' },
+  ],
+  [
+    'wall.accessories',
+    'its a textured ceiling coating on the wall actually, 1975 house',
+    { 'wall.coating': 'textured', 'building.yearBuilt': 1975 },
+  ],
   ['crew.people', '2', { 'crew.people': 2 }],
   ['crew.people', 'two', { 'crew.people': 2 }],
   ['crew.people', 'on my own', { 'crew.people': 1 }],
