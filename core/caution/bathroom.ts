@@ -1,7 +1,9 @@
+import type { JobSoFar } from '../job.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 import { AU_ZONES, UK_ZONES } from './bathroom-zones.ts';
 import type { Facts } from './facts.ts';
+import { bottomFromJob } from './heights.ts';
 import { holesOf } from './holes.ts';
 import { from, type Rule } from './rule.ts';
 
@@ -13,12 +15,22 @@ export function showerHole(upMm: Millimetres | null): 'stop' | 'warn' {
   return upMm === null || upMm <= WATERPROOF.value ? 'stop' : 'warn';
 }
 
-/** In an unfinished job the whole piece must be known to be above the membrane for a shower not to stop it. */
+/** A shower stops an unfinished job unless the piece is known to reach above the membrane: then its holes decide. */
 function membraneHoled(facts: Facts): boolean {
   if (facts.job.wall?.wet !== 'shower') return false;
   const holes = holesOf(facts);
-  if (holes.length === 0) return showerHole(facts.onWall.bottomMm) === 'stop';
+  if (holes.length === 0) return showerHole(reachFromJob(facts.job)) === 'stop';
   return holes.some((hole) => showerHole(hole.upMm) === 'stop');
+}
+
+/** How high above the floor its top, or a hanger that stands above it, comes by what was said; null where that is not known yet. */
+function reachFromJob(job: JobSoFar): Millimetres | null {
+  const bottom = bottomFromJob(job);
+  const { heightMm, hanging } = job.piece ?? {};
+  if (bottom === null) return null;
+  const seat = hanging?.seatToScrewMm ?? 0;
+  const drops = [hanging?.fromTopMm, ...(hanging?.points ?? []).map(({ fromTopMm }) => fromTopMm)];
+  return mm(bottom + (heightMm ?? 0) + Math.max(0, ...drops.map((drop) => seat - (drop ?? 0))));
 }
 
 const isWet = ({ job }: Facts): boolean => job.wall?.wet === 'bathroom' || job.wall?.wet === 'shower';

@@ -92,6 +92,24 @@ describe('gates', () => {
     ['a far face unknown, thickness not asked', { wall: { accessories: [], farSide: 'unknown' } }, []],
     ['a shower wall', { wall: { wet: 'shower' } }, ['C-WA-1']],
     [
+      'a shower wall, up to 1800 and no more: 680 + 1120',
+      {
+        wall: { wet: 'shower' },
+        piece: { heightMm: mm(1120) },
+        place: { up: { by: 'bottom-above', mm: mm(680) } },
+      },
+      ['C-WA-1'],
+    ],
+    [
+      'a shower wall, reaching above 1800, where its holes decide: 681 + 1120',
+      {
+        wall: { wet: 'shower' },
+        piece: { heightMm: mm(1120) },
+        place: { up: { by: 'bottom-above', mm: mm(681) } },
+      },
+      [],
+    ],
+    [
       'a shower wall, all above 1800',
       { wall: { wet: 'shower' }, place: { up: { by: 'bottom-above', mm: mm(1801) } } },
       [],
