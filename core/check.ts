@@ -1,8 +1,8 @@
 import { tiltCaution } from './caution/level.ts';
 import { cautionsOf } from './caution/rules.ts';
 import { chooseFixing } from './fixing/choose.ts';
-import type { InHand } from './fixing/hand.ts';
-import { holds } from './fixing/in-hand.ts';
+import type { InHand } from './fixing/hand/hand.ts';
+import { holds } from './fixing/hand/in-hand.ts';
 import type { Job } from './job.ts';
 import { setOut } from './layout/marks.ts';
 import type { SetOut } from './layout/set-out.ts';

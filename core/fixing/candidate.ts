@@ -1,6 +1,6 @@
 import type { Assumption, Fixing, Why } from '../plan-shape.ts';
+import type { PointLoad, WorstCheck } from './acting/worst-check.ts';
 import type { Fastener } from './fastener.ts';
-import type { PointLoad, WorstCheck } from './worst-check.ts';
 
 /** A fastening that was reckoned through for this piece. */
 export type Candidate = {

@@ -1,20 +1,20 @@
 import { STANDARD_GRAVITY } from '../quantity.ts';
 import { basisOf, uniqueBases } from '../sources.ts';
-import { loadOf } from './actions.ts';
-import { battenActions } from './batten-actions.ts';
+import { loadOf } from './acting/actions.ts';
+import { battenActions } from './batten/batten-actions.ts';
 import type { Candidate } from './candidate.ts';
 import type { ChooseFixing } from './choice.ts';
 import { pick } from './choose-from.ts';
-import { edgeAdvice } from './edge-advice.ts';
-import { findingsOf } from './findings.ts';
-import { provenOf } from './holding-cap.ts';
-import { EVERY_HOLE_PROVES_IT, ifSolid, onceProved } from './if-solid.ts';
-import { notComputed } from './not-computed.ts';
+import { edgeAdvice } from './masonry/edge-advice.ts';
+import { EVERY_HOLE_PROVES_IT, ifSolid, onceProved } from './masonry/if-solid.ts';
+import { provenOf } from './proof/holding-cap.ts';
+import { isOverUsual } from './proof/usual.ts';
 import { BATTEN } from './stand-off.ts';
-import { isOverUsual } from './usual.ts';
+import { findingsOf } from './told/findings.ts';
+import { notComputed } from './told/not-computed.ts';
+import { nothingHolds } from './told/what-clears.ts';
+import { actionWhys } from './told/why-it-pulls.ts';
 import { walkedOf } from './walk-candidates.ts';
-import { nothingHolds } from './what-clears.ts';
-import { actionWhys } from './why-it-pulls.ts';
 
 /**
  * Chooses a fastener for a job that is set out: walks the preference list of its base material and takes the

@@ -1,7 +1,7 @@
 import type { Country, Unknown } from '../job.ts';
 import { type Millimetres, MM_PER_INCH, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
-import type { Gauge } from './screw-sizes.ts';
+import type { Gauge } from './steel/screw-sizes.ts';
 
 /** Lengths on the shelf, by gauge: pan heads, and countersunk or batten screws, which come longer. */
 type Shelf = {

@@ -1,4 +1,4 @@
-import { BOARD_ANCHORS, BOARD_ONLY } from '../../core/fixing/board-anchors.ts';
+import { BOARD_ANCHORS, BOARD_ONLY } from '../../core/fixing/board/board-anchors.ts';
 import { by, figureBefore, type TradeAnswer } from './trade-answer.ts';
 
 /** More than a handful of anchors on one piece is another question. */

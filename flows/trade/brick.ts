@@ -1,7 +1,7 @@
-import { declaredCap } from '../../core/fixing/caps.ts';
-import { HOLE_BEYOND, holeDepth, leastScrew } from '../../core/fixing/hole.ts';
-import { GAUGES } from '../../core/fixing/screw-sizes.ts';
-import { SOLID_BRICK } from '../../core/fixing/walk-clay-brick.ts';
+import { HOLE_BEYOND, holeDepth, leastScrew } from '../../core/fixing/masonry/hole.ts';
+import { SOLID_BRICK } from '../../core/fixing/masonry/walk-clay-brick.ts';
+import { declaredCap } from '../../core/fixing/proof/caps.ts';
+import { GAUGES } from '../../core/fixing/steel/screw-sizes.ts';
 import { mm } from '../../core/quantity.ts';
 import { by, figureBefore, type TradeAnswer } from './trade-answer.ts';
 

@@ -1,5 +1,5 @@
-import { GAUGES, type Gauge, nominalOf, WOOD_SCREW_ROOT } from '../../core/fixing/screw-sizes.ts';
-import { LEAD_HOLE, pilotHole } from '../../core/fixing/timber-species.ts';
+import { GAUGES, type Gauge, nominalOf, WOOD_SCREW_ROOT } from '../../core/fixing/steel/screw-sizes.ts';
+import { LEAD_HOLE, pilotHole } from '../../core/fixing/timber/timber-species.ts';
 import { MM_PER_INCH } from '../../core/quantity.ts';
 import { tidy } from '../wording/length.ts';
 import { by, figureBefore, type TradeAnswer } from './trade-answer.ts';

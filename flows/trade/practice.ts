@@ -1,5 +1,5 @@
 import { cordFactor } from '../../core/caution/hanging.ts';
-import { PULL_TEST, pullTestAllowable } from '../../core/fixing/pull-test.ts';
+import { PULL_TEST, pullTestAllowable } from '../../core/fixing/proof/pull-test.ts';
 import { TARGET_TILT, VISIBLE_TILT } from '../../core/layout/level.ts';
 import { degrees, STANDARD_GRAVITY } from '../../core/quantity.ts';
 import { tidy } from '../wording/length.ts';

@@ -1,8 +1,8 @@
 import { expect } from 'vitest';
-import { K_MOD, LOAD_DURATION_CD } from '../../../core/fixing/duration.ts';
-import { woodScrewAtAngle } from '../../../core/fixing/interaction.ts';
-import { yieldMoment } from '../../../core/fixing/lever-arm.ts';
-import { nominal, nominalOf, root, WOOD_SCREW_ROOT } from '../../../core/fixing/screw-sizes.ts';
+import { woodScrewAtAngle } from '../../../core/fixing/steel/interaction.ts';
+import { yieldMoment } from '../../../core/fixing/steel/lever-arm.ts';
+import { nominal, nominalOf, root, WOOD_SCREW_ROOT } from '../../../core/fixing/steel/screw-sizes.ts';
+import { K_MOD, LOAD_DURATION_CD } from '../../../core/fixing/timber/duration.ts';
 import {
   bearingLength,
   bendingYield,
@@ -12,23 +12,23 @@ import {
   PENETRATION,
   reductionTerm,
   STEEL_PLATE_BEARING,
-} from '../../../core/fixing/timber-bearing.ts';
-import { proportionalLateral, textbookLateral } from '../../../core/fixing/timber-empirical.ts';
-import { lateralWithGap } from '../../../core/fixing/timber-gap.ts';
-import { type Joint, lateralNoGap } from '../../../core/fixing/timber-lateral.ts';
+} from '../../../core/fixing/timber/timber-bearing.ts';
+import { proportionalLateral, textbookLateral } from '../../../core/fixing/timber/timber-empirical.ts';
+import { lateralWithGap } from '../../../core/fixing/timber/timber-gap.ts';
+import { type Joint, lateralNoGap } from '../../../core/fixing/timber/timber-lateral.ts';
 import {
   densityOf,
   pilotHole,
   STRENGTH_CLASS_DENSITY,
   shankHole,
-} from '../../../core/fixing/timber-species.ts';
+} from '../../../core/fixing/timber/timber-species.ts';
 import {
   allowableWithdrawal,
   nailWithdrawal,
   ultimateWithdrawal,
   ultimateWithdrawalInchForm,
-} from '../../../core/fixing/timber-withdrawal.ts';
-import { MPA_PER_PSI, NEWTONS_PER_LBF } from '../../../core/fixing/us-units.ts';
+} from '../../../core/fixing/timber/timber-withdrawal.ts';
+import { MPA_PER_PSI, NEWTONS_PER_LBF } from '../../../core/fixing/timber/us-units.ts';
 import { degrees, mm, mpa, newtons } from '../../../core/quantity.ts';
 import { agrees, type ReferenceCase } from '../layout/reference.ts';
 

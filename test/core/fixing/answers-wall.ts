@@ -1,16 +1,13 @@
 import { expect } from 'vitest';
+import { outwardPull } from '../../../core/fixing/acting/outward-pull.ts';
+import { GRAB_BAR, liftingLoad } from '../../../core/fixing/acting/proof-loads.ts';
 import {
-  aciShearBreakout,
-  aciTensionBreakout,
-  aciTensionBreakoutMetric,
-} from '../../../core/fixing/concrete-aci.ts';
-import {
-  coneByCubeStrength,
-  coneCharacteristic,
-  pairAreaRatio,
-  pryOut,
-} from '../../../core/fixing/concrete-cone.ts';
-import { edgeShear } from '../../../core/fixing/concrete-edge.ts';
+  heightFactor,
+  nonStructuralRatio,
+  partForceRatio,
+  seismicCoefficient,
+} from '../../../core/fixing/acting/seismic.ts';
+import { pryingPull } from '../../../core/fixing/batten/prying.ts';
 import {
   BENDING_12_5,
   midBayPull,
@@ -18,9 +15,29 @@ import {
   punchingStress,
   sheetStress,
   stripModulus,
-} from '../../../core/fixing/gypsum.ts';
-import { CARBIDE_WINDOW, holeDepth, leastScrew } from '../../../core/fixing/hole.ts';
-import { steelInteraction } from '../../../core/fixing/interaction.ts';
+} from '../../../core/fixing/board/gypsum.ts';
+import {
+  aciShearBreakout,
+  aciTensionBreakout,
+  aciTensionBreakoutMetric,
+} from '../../../core/fixing/masonry/concrete-aci.ts';
+import {
+  coneByCubeStrength,
+  coneCharacteristic,
+  pairAreaRatio,
+  pryOut,
+} from '../../../core/fixing/masonry/concrete-cone.ts';
+import { edgeShear } from '../../../core/fixing/masonry/concrete-edge.ts';
+import { CARBIDE_WINDOW, holeDepth, leastScrew } from '../../../core/fixing/masonry/hole.ts';
+import {
+  brickPullOut,
+  INITIAL_SHEAR,
+  plugDesign,
+  plugForGood,
+  plugNearHiddenJoint,
+} from '../../../core/fixing/masonry/masonry-plug.ts';
+import { pullTestAllowable } from '../../../core/fixing/proof/pull-test.ts';
+import { steelInteraction } from '../../../core/fixing/steel/interaction.ts';
 import {
   bendingCharacteristic,
   bendingWithTension,
@@ -28,27 +45,15 @@ import {
   leverArm,
   sectionModulus,
   shearOnArm,
-} from '../../../core/fixing/lever-arm.ts';
+} from '../../../core/fixing/steel/lever-arm.ts';
+import { core, nominalOf } from '../../../core/fixing/steel/screw-sizes.ts';
 import {
-  brickPullOut,
-  INITIAL_SHEAR,
-  plugDesign,
-  plugForGood,
-  plugNearHiddenJoint,
-} from '../../../core/fixing/masonry-plug.ts';
-import { outwardPull } from '../../../core/fixing/outward-pull.ts';
-import { GRAB_BAR, liftingLoad } from '../../../core/fixing/proof-loads.ts';
-import { pryingPull } from '../../../core/fixing/prying.ts';
-import { pullTestAllowable } from '../../../core/fixing/pull-test.ts';
-import { core, nominalOf } from '../../../core/fixing/screw-sizes.ts';
-import {
-  heightFactor,
-  nonStructuralRatio,
-  partForceRatio,
-  seismicCoefficient,
-} from '../../../core/fixing/seismic.ts';
-import { boltTensionDesign, GAMMA_G, gammaShear, shearCharacteristic } from '../../../core/fixing/steel.ts';
-import { MPA_PER_PSI, NEWTONS_PER_LBF } from '../../../core/fixing/us-units.ts';
+  boltTensionDesign,
+  GAMMA_G,
+  gammaShear,
+  shearCharacteristic,
+} from '../../../core/fixing/steel/steel.ts';
+import { MPA_PER_PSI, NEWTONS_PER_LBF } from '../../../core/fixing/timber/us-units.ts';
 import { mm, mm2, mpa, newtonMm, newtons, STANDARD_GRAVITY } from '../../../core/quantity.ts';
 import { agrees, type ReferenceCase } from '../layout/reference.ts';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { bendingResistance } from '../../../core/fixing/shank-strength.ts';
-import type { Shank } from '../../../core/fixing/walk-row.ts';
+import type { Shank } from '../../../core/fixing/masonry/walk-row.ts';
+import { bendingResistance } from '../../../core/fixing/steel/shank-strength.ts';
 import { mm, newtons, STANDARD_GRAVITY } from '../../../core/quantity.ts';
 
 /** kg per screw, hanger 1.5 mm off the finish; the trade reference's table, derived from EN 1992-4 and CEN/TS 1992-4-2. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import type { InHand } from '../../../core/fixing/hand.ts';
-import { holds } from '../../../core/fixing/in-hand.ts';
+import type { InHand } from '../../../core/fixing/hand/hand.ts';
+import { holds } from '../../../core/fixing/hand/in-hand.ts';
 import { setOut } from '../../../core/layout/marks.ts';
 import { mm } from '../../../core/quantity.ts';
 import { fixingJob } from './a-fixing-job.ts';

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { loadOf } from '../../../core/fixing/actions.ts';
+import { loadOf } from '../../../core/fixing/acting/actions.ts';
 import { chooseFixing } from '../../../core/fixing/choose.ts';
 import { pick } from '../../../core/fixing/choose-from.ts';
-import { bendingResistance } from '../../../core/fixing/shank-strength.ts';
+import type { Shank } from '../../../core/fixing/masonry/walk-row.ts';
+import { bendingResistance } from '../../../core/fixing/steel/shank-strength.ts';
 import { walkedOf } from '../../../core/fixing/walk-candidates.ts';
-import type { Shank } from '../../../core/fixing/walk-row.ts';
 import { setOut } from '../../../core/layout/marks.ts';
 import { kg, mm, newtons } from '../../../core/quantity.ts';
 import type { Wall } from '../../../core/wall/wall.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bendingResistance } from '../../../core/fixing/shank-strength.ts';
-import { bareStudStrength, cleatStrength } from '../../../core/fixing/stud-strength.ts';
+import { bendingResistance } from '../../../core/fixing/steel/shank-strength.ts';
+import { bareStudStrength, cleatStrength } from '../../../core/fixing/timber/stud-strength.ts';
 import { mm, newtons } from '../../../core/quantity.ts';
 
 const gauge = fc.constantFrom(8, 10, 12, 14);

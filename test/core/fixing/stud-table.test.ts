@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { LOAD_DURATION_CD } from '../../../core/fixing/duration.ts';
-import { type Gauge, nominalOf, root, WOOD_SCREW_ROOT } from '../../../core/fixing/screw-sizes.ts';
-import { bareStudStrength } from '../../../core/fixing/stud-strength.ts';
+import { type Gauge, nominalOf, root, WOOD_SCREW_ROOT } from '../../../core/fixing/steel/screw-sizes.ts';
+import { LOAD_DURATION_CD } from '../../../core/fixing/timber/duration.ts';
+import { bareStudStrength } from '../../../core/fixing/timber/stud-strength.ts';
 import {
   bearingLength,
   bendingYield,
@@ -9,9 +9,9 @@ import {
   penetrationShare,
   reductionTerm,
   STEEL_PLATE_BEARING,
-} from '../../../core/fixing/timber-bearing.ts';
-import { lateralBareScrew, lateralWithGap } from '../../../core/fixing/timber-gap.ts';
-import { MPA_PER_PSI, NEWTONS_PER_LBF } from '../../../core/fixing/us-units.ts';
+} from '../../../core/fixing/timber/timber-bearing.ts';
+import { lateralBareScrew, lateralWithGap } from '../../../core/fixing/timber/timber-gap.ts';
+import { MPA_PER_PSI, NEWTONS_PER_LBF } from '../../../core/fixing/timber/us-units.ts';
 import { mm, mpa, STANDARD_GRAVITY } from '../../../core/quantity.ts';
 
 /** Sanity table of the trade reference: a hanger plate (thickness not said there; 1.5 mm) through board into a stud, 2 in in the wood, G 0.36, permanent. */

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { outwardPull } from '../../../core/fixing/outward-pull.ts';
+import { outwardPull } from '../../../core/fixing/acting/outward-pull.ts';
 import { liftOffNeeded } from '../../../core/layout/batten.ts';
 import { cordOfRise, riseOfCord } from '../../../core/piece/cord.ts';
 import { cordTension, inwardPull, tensionFactor } from '../../../core/piece/cord-tension.ts';

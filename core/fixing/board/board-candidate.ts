@@ -1,0 +1,130 @@
+import { type Newtons, newtons } from '../../quantity.ts';
+import { basisOf } from '../../sources.ts';
+import { knownStuds } from '../../wall/studs.ts';
+import { envelope, linear, type PointLoad, type WorstCheck, worse } from '../acting/worst-check.ts';
+import type { Candidate, Unusable } from '../candidate.ts';
+import { capForce } from '../proof/caps.ts';
+import type { HoldingCap } from '../proof/holding-cap.ts';
+import { isOverUsual } from '../proof/usual.ts';
+import { bendingResistance, steelBasis } from '../steel/shank-strength.ts';
+import { strengthWhys } from '../told/why-it-holds.ts';
+import { anchorFixing, anchorWhys, roomBehind } from './board-anchor-fixing.ts';
+import { BOARD_ONLY, type BoardAnchor, OUTWARD_SHARE, SHEET, UNDER_TILE } from './board-anchors.ts';
+import type { BoardPlace } from './board-place.ts';
+import { timberMarks } from './timber-marks.ts';
+
+const OVER_PEOPLE: readonly string[] = ['bed', 'sofa', 'cot'];
+
+/**
+ * A fixing in the board alone, at each mark; `points` are what each must bear. `reach`: up to what is usual for
+ * it, or the rest up to its cap, which says nothing of what has been said already.
+ */
+export function boardCandidate(
+  anchor: BoardAnchor,
+  place: BoardPlace,
+  points: readonly PointLoad[],
+  reach: 'usual' | 'to-the-cap',
+): Candidate | Unusable {
+  const { fastener, name } = anchor;
+  const last = reach === 'to-the-cap';
+  const no = (because: string): Unusable => ({
+    ok: false,
+    fastener,
+    name,
+    because,
+    ...(last && { quiet: true as const }),
+  });
+  const why = whyNot(anchor, place);
+  if (why !== null) return no(why);
+  const inTimber = timberMarks(place);
+  if (inTimber === 'all') return no('every mark has a stud behind it');
+  if (inTimber === 'edge')
+    return no('a mark falls on the edge of a stud, where neither a screw nor an anchor holds');
+
+  const cap = place.proven ?? capIn(anchor, place);
+  let worst: WorstCheck | null = null;
+  for (const each of points) worst = worse(worst, anchorCheck(anchor, each, cap, place));
+  if (worst === null) return no('there is no mark for it');
+  const held = worst;
+  const point = envelope(points);
+  const stretched =
+    place.proven === null && isOverUsual(point.shearN, anchor.usualKg) && held.utilisation <= 1;
+  if (stretched !== last)
+    return no(`over the usual ${anchor.usualKg} kg for it, though within its cap: timber comes first`);
+  return {
+    ok: true,
+    fastener,
+    name,
+    usualKg: anchor.usualKg,
+    point,
+    worst: held,
+    fixing: () => anchorFixing(anchor, place, held),
+    why: () => [...anchorWhys(anchor, place), ...strengthWhys(held, point, anchor.shank, place.armMm, cap)],
+    taken: place.job.wall.voidMm === undefined ? [roomBehind(anchor)] : [],
+    advice: [
+      ...(knownStuds(place.job.wall) ? [] : ['A stud is the better fixing: look for one first.']),
+      ...inTimber.map(
+        (id) =>
+          `Mark ${id} has a stud behind it: use a 10 gauge wood screw with 38 mm or more in the wood there, with a pilot.`,
+      ),
+    ],
+  };
+}
+
+function whyNot(
+  anchor: BoardAnchor,
+  { batten, beyondMm, tiled, job, load, boardMm, layers, setOut, proven }: BoardPlace,
+): string | null {
+  const { wholeKg, withTogglesKg, toggles } = BOARD_ONLY.value;
+  const limit = anchor.toggle && setOut.marks.length >= toggles ? withTogglesKg : wholeKg;
+  if (load.massKg > limit) return `${limit} kg is the most a whole piece should hang on board alone`;
+  if (boardMm < SHEET.value.thinnestMm) return `a sheet of ${boardMm} mm is too thin for it`;
+  if (batten && !anchor.toggle) return 'what it is supplied with is too short to hold a batten';
+  if (layers > 1 && anchor.capTwo === undefined) return 'it is for one sheet only';
+  if (tiled && !anchor.toggle) return 'through a tile only a toggle, or a stud';
+  if (layers === 1 && !anchor.toggle && beyondMm > SHEET.value.oneSheetUpToMm)
+    return 'the sheet is too thick for it';
+  const clear = job.wall.voidMm;
+  if (clear !== undefined && clear < anchor.voidMm)
+    return `it needs ${anchor.voidMm} mm clear behind the sheet, and there are ${clear}`;
+  if (proven === null && anchor.notOverPeople && OVER_PEOPLE.includes(job.place.below ?? 'nothing'))
+    return 'not above a bed or a seat';
+  return null;
+}
+
+function capIn(anchor: BoardAnchor, { boardMm, layers, tiled }: BoardPlace): HoldingCap {
+  const cap =
+    layers > 1 && anchor.capTwo
+      ? anchor.capTwo
+      : boardMm < SHEET.value.thinUpToMm
+        ? anchor.capThin
+        : anchor.cap;
+  const share = tiled ? UNDER_TILE.value : 1;
+  return {
+    mode: 'anchor-cap',
+    forceN: newtons(capForce(cap) * share),
+    basis: [basisOf(cap), basisOf(OUTWARD_SHARE), ...(tiled ? [basisOf(UNDER_TILE)] : [])],
+    noSource: true,
+  };
+}
+
+function anchorCheck(anchor: BoardAnchor, point: PointLoad, cap: HoldingCap, place: BoardPlace): WorstCheck {
+  const outward: Newtons = cap.noSource ? newtons(cap.forceN * OUTWARD_SHARE.value) : cap.forceN;
+  const held: WorstCheck = {
+    mode: cap.mode,
+    resistanceN: cap.forceN,
+    utilisation: linear(point, cap.forceN, outward),
+    basis: cap.basis,
+    noSource: cap.noSource,
+  };
+  const bending = bendingResistance(anchor.shank, place.armMm, point.tensionN);
+  const bent = point.shearN === 0 ? 0 : point.shearN / bending;
+  if (bent <= held.utilisation) return held;
+  return {
+    mode: 'screw-bending',
+    resistanceN: bending,
+    utilisation: bent,
+    basis: steelBasis('screw-bending', anchor.shank),
+    noSource: false,
+  };
+}

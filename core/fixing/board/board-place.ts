@@ -1,0 +1,27 @@
+import type { Job } from '../../job.ts';
+import type { SetOut } from '../../layout/set-out.ts';
+import type { Millimetres } from '../../quantity.ts';
+import type { Load } from '../acting/actions.ts';
+import type { HoldingCap } from '../proof/holding-cap.ts';
+
+/** What a fastening in a board wall needs to know of the place it goes in. */
+export type BoardPlace = {
+  readonly job: Job;
+  readonly setOut: SetOut;
+  readonly load: Load;
+  /** All sheets together. */
+  readonly boardMm: Millimetres;
+  readonly layers: number;
+  /** Board and finish: what a screw crosses before it meets timber. */
+  readonly beyondMm: Millimetres;
+  readonly standOffMm: Millimetres;
+  /** What stays outside the finish: the stand-off, or a batten's thickness. */
+  readonly outsideMm: Millimetres;
+  /** From the board's face out to the load. */
+  readonly armMm: Millimetres;
+  readonly shelf: 'AU' | 'UK' | 'US';
+  readonly proven: HoldingCap | null;
+  /** Whether the piece hangs on a split batten. */
+  readonly batten: boolean;
+  readonly tiled: boolean;
+};

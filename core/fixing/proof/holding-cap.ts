@@ -1,0 +1,53 @@
+import type { Job } from '../../job.ts';
+import type { FailureMode } from '../../plan-shape.ts';
+import { type Kilograms, type Newtons, newtons } from '../../quantity.ts';
+import { type Basis, basisOf, type Sourced } from '../../sources.ts';
+import { capForce } from './caps.ts';
+import { PULL_TEST, pullTestAllowable, UNEVEN } from './pull-test.ts';
+
+/** What limits a fastener that no public document rates, newtons, and how that is known. */
+export type HoldingCap = {
+  readonly mode: FailureMode;
+  readonly forceN: Newtons;
+  readonly basis: readonly Basis[];
+  readonly noSource: boolean;
+};
+
+const PACKET = { source: 'packet', at: 'as read out', standing: 'common-practice' } as const;
+
+/** The packet's rating, then a pull test on site, before any cap (design, "What holds"). */
+export type Proven = { readonly cap: HoldingCap | null; readonly advice: readonly string[] };
+
+/** Reads the packet and the pull test of a job. Where both are given the lower holds. */
+export function provenOf({ proof }: Job): Proven {
+  const advice: string[] = [];
+  let cap: HoldingCap | null = null;
+  const rating = proof?.packetRatingN;
+  if (rating !== undefined && Number.isFinite(rating) && rating > 0) {
+    cap = { mode: 'packet-rating', forceN: newtons(rating), basis: [basisOf(PACKET)], noSource: false };
+    advice.push(
+      'Reckoned with the rating you read from the packet: it must be for this fixing, in this base material. Keep a photo of it.',
+    );
+  }
+  if (proof?.pullTestN !== undefined) {
+    const test = pullTestAllowable(proof.pullTestN);
+    if (!test.ok) advice.push(`The pull test does not count: ${test.because}.`);
+    else if (cap === null || test.allowableN < cap.forceN) {
+      cap = {
+        mode: 'pull-test',
+        forceN: test.allowableN,
+        basis: [basisOf(PULL_TEST), basisOf(UNEVEN)],
+        noSource: false,
+      };
+      advice.push(
+        'Reckoned with the pull test: the same fixing, the same wall, the same depth as was tested.',
+      );
+    }
+  }
+  return { cap, advice };
+}
+
+/** The cap of common practice or our choice, said as such. */
+export function practiceCap(cap: Sourced<Kilograms>, mode: FailureMode): HoldingCap {
+  return { mode, forceN: capForce(cap), basis: [basisOf(cap)], noSource: true };
+}

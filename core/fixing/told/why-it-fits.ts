@@ -1,0 +1,50 @@
+import type { Why } from '../../plan-shape.ts';
+import { basisOf } from '../../sources.ts';
+import type { Place } from '../masonry/fixing-place.ts';
+import type { Weighed } from '../masonry/masonry-weigh.ts';
+import { walkOf } from '../masonry/walks.ts';
+import { nominalOf } from '../steel/screw-sizes.ts';
+
+/** Why that bit, that plug, that gauge and that many: pairings of common practice, which no standard gives. */
+export function pairingWhys({ row, count, hole }: Weighed, { job, setOut }: Place): Why[] {
+  const walk = walkOf(job.wall);
+  const basis = walk ? [basisOf(walk)] : [];
+  const whys: Why[] = [
+    {
+      of: 'bit diameter',
+      formula: row.plugMm === undefined ? 'as the anchor is sold for' : 'the plug’s own diameter',
+      inputs: { holeMm: row.holeMm },
+      result: `${row.holeMm} mm`,
+      basis,
+    },
+    {
+      of: 'number of fixings',
+      formula:
+        row.onBattenWholeKg === undefined
+          ? 'one at each mark'
+          : 'as many as the batten takes at the spacing of plugs',
+      inputs: { marks: setOut.marks.length },
+      result: `${count}`,
+      basis,
+    },
+  ];
+  if (row.plugMm !== undefined) {
+    whys.push({
+      of: 'plug',
+      formula: 'the lightest of the walk for this wall whose screw and cap hold',
+      inputs: { wall: job.wall.baseMaterial, diameterMm: row.holeMm, lengthMm: hole.plugMm },
+      result: `${row.holeMm} x ${hole.plugMm} mm`,
+      basis,
+    });
+  }
+  if (typeof row.shank === 'number') {
+    whys.push({
+      of: 'screw gauge',
+      formula: 'the thinnest that opens this plug and does not bend: 0.060 + 0.013 x gauge, in inches',
+      inputs: { gauge: row.shank },
+      result: `${row.shank} gauge, ${Math.round(nominalOf(row.shank).nominalMm * 10) / 10} mm`,
+      basis,
+    });
+  }
+  return whys;
+}
