@@ -44,7 +44,13 @@ export type Below =
   | 'walkway'
   | Unknown;
 
-export type Place = { across: Across; up: Up; below?: Below };
+export type Place = {
+  across: Across;
+  up: Up;
+  below?: Below;
+  /** Top of a fire's opening above the finished floor. */
+  openingTopMm?: Millimetres;
+};
 
 type Crew = {
   people?: number | Unknown;

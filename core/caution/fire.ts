@@ -1,6 +1,8 @@
+import { lengthText } from '../layout/length-text.ts';
 import { type Millimetres, MM_PER_INCH, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 import type { Facts } from './facts.ts';
+import { burns, gapAboveOpening } from './fire-gap.ts';
 import { from, type Rule } from './rule.ts';
 
 const AT = 'exc. 4, mantel rule; by analogy, a frame is not trim';
@@ -38,8 +40,37 @@ const measured = (facts: Facts): string =>
     ? ` Measure from the opening too: a wooden frame may stick out an eighth of its distance above the opening, needs ${Math.round(FREE_FROM.value)} mm beyond that, and nothing goes within ${Math.round(NONE_WITHIN.value)} mm.`
     : ` Nothing wooden goes within ${Math.round(NONE_WITHIN.value)} mm of the opening.`;
 
-/** Over a fire. The distance to the opening is no field of a job, so the published distances are spoken, not judged. */
+/** Measured, and nearer than the rule allows; nothing of any depth goes within the least distance. */
+function tooNearOpening(facts: Facts): boolean {
+  const gap = gapAboveOpening(facts);
+  if (facts.job.place?.below !== 'fireplace' || gap === null || !burns(facts)) return false;
+  return gap < NONE_WITHIN.value || aboveFire(gap, facts.job.piece?.depthMm ?? mm(0)) === 'stop';
+}
+
+const fromOpening = (gap: Millimetres): string =>
+  `${lengthText(mm(Math.abs(gap)))} ${gap < 0 ? 'below' : 'above'}`;
+
+/** How much higher it would have to hang, and how thin it would have to be where it is. */
+function clearOfOpening(facts: Facts): string {
+  const gap = gapAboveOpening(facts) ?? mm(0);
+  const depth = facts.job.piece?.depthMm ?? mm(0);
+  const needed = Math.min(FREE_FROM.value, Math.max(NONE_WITHIN.value, depth / PER_GAP.value));
+  const thinner = mostProjection(gap) ?? mm(0);
+  const or = thinner > 0 ? `, or a piece no more than ${lengthText(thinner)} deep` : '';
+  return `Raise it by ${lengthText(mm(needed - gap))}${or}, or choose another wall.`;
+}
+
+/** Over a fire. Where the distance to the opening was not given the published distances are spoken, not judged. */
 export const fireRules: readonly Rule[] = [
+  {
+    id: 'C-FP-1',
+    severity: 'stop',
+    applies: tooNearOpening,
+    text: (facts) =>
+      `Too close to the fire for anything that burns: its bottom edge is ${fromOpening(gapAboveOpening(facts) ?? mm(0))} the top of the opening. Nothing goes within ${Math.round(NONE_WITHIN.value)} mm of it; beyond that it may stick out an eighth of the distance, and any depth from ${Math.round(FREE_FROM.value)} mm.`,
+    clears: clearOfOpening,
+    basis: from(NONE_WITHIN, FREE_FROM, PER_GAP),
+  },
   {
     id: 'C-FP-2',
     severity: 'warn',

@@ -58,6 +58,8 @@ export type Piece = {
   lit?: boolean | 'unknown';
   comFromWallMm?: Millimetres;
   comFromLeftMm?: Millimetres;
+  /** Thickness of the bumpers at its lower corners; 0 for none. */
+  bumperMm?: Millimetres;
   hanging: Hanging;
 };
 

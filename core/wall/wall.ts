@@ -60,6 +60,27 @@ export type Unplaced = Partial<Accessory> & {
 
 export type DatumKind = 'floor' | 'mantel' | 'furniture' | 'ceiling' | 'nosing';
 
+/** What heights are measured from. A stair's nosing line slopes by rise over going; a mantel or furniture has a width. */
+type WallDatum = {
+  kind: DatumKind;
+  aboveFloorMm?: Millimetres;
+  fallMm?: Millimetres;
+  riseMm?: Millimetres;
+  goingMm?: Millimetres;
+  climbs?: 'left' | 'right';
+  widthMm?: Millimetres;
+};
+
+/** Coursing as measured: lower edge of a bed joint above the floor, left edge of a perpend at the marks, from the left end. */
+type Courses = {
+  gaugeMm?: Millimetres;
+  firstBedMm?: Millimetres;
+  jointMm?: Millimetres;
+  /** A unit and one perpend. */
+  lengthMm?: Millimetres;
+  perpendMm?: Millimetres;
+};
+
 export type Wall = {
   baseMaterial: BaseMaterial;
   cores?: Cores;
@@ -70,9 +91,11 @@ export type Wall = {
   thicknessMm?: Millimetres;
   widthMm: Millimetres;
   heightMm?: Millimetres;
-  datum?: { kind: DatumKind; aboveFloorMm?: Millimetres; fallMm?: Millimetres };
+  /** The ceiling over the wall's width, positive when its right end is higher; `heightMm` is then that of its left end. */
+  ceilingFallMm?: Millimetres;
+  datum?: WallDatum;
   studs?: { spacingMm?: Millimetres; firstMm?: Millimetres; widthMm?: Millimetres } | 'unknown';
-  courses?: { gaugeMm?: Millimetres; firstBedMm?: Millimetres; jointMm?: Millimetres };
+  courses?: Courses;
   accessories?: Accessory[] | 'unknown';
   unplaced?: Unplaced[];
   farSide?: 'unknown' | 'seen';

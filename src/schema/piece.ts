@@ -42,6 +42,9 @@ export const pieceFields = z.strictObject({
   lit: yesNoUnknown.exactOptional().describe('True when it needs mains.'),
   comFromWallMm: lengthMm(0, 2000, 15).exactOptional(),
   comFromLeftMm: lengthMm(0, 20_000, 420).exactOptional(),
+  bumperMm: lengthMm(0, 200, 6)
+    .exactOptional()
+    .describe('Thickness of the bumpers at its lower corners; 0 for none.'),
   hanging: hangingSchema,
 });
 

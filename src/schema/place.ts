@@ -32,5 +32,8 @@ export const placeSchema = z
     below: z
       .enum(['nothing', 'bed', 'sofa', 'cot', 'basin', 'fireplace', 'fireplace-unused', 'walkway', 'unknown'])
       .exactOptional(),
+    openingTopMm: lengthMm(0, LONGEST_MM, 700)
+      .exactOptional()
+      .describe('Top of the fire’s opening above the finished floor.'),
   })
   .meta({ id: 'Place', examples: [EXAMPLE_JOB.place] });

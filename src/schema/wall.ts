@@ -85,8 +85,21 @@ export const wallSchema = z
         kind: z.enum(['floor', 'mantel', 'furniture', 'ceiling', 'nosing']),
         aboveFloorMm: lengthMm(0, LONGEST_MM, 0).exactOptional(),
         fallMm: lengthMm(-5000, 5000, 0).exactOptional(),
+        riseMm: lengthMm(1, 1000, 180).exactOptional().describe('Of one stair, with a nosing as datum.'),
+        goingMm: lengthMm(1, 2000, 250)
+          .exactOptional()
+          .describe('Of one stair, nosing to nosing, with a nosing as datum.'),
+        climbs: z.enum(['left', 'right']).exactOptional().describe('Which way the stairs go up.'),
+        widthMm: lengthMm(1, LONGEST_MM, 1400)
+          .exactOptional()
+          .describe('Of the mantel or furniture; the piece is taken to be over its middle.'),
       })
       .exactOptional(),
+    ceilingFallMm: lengthMm(-20_000, 20_000, 0)
+      .exactOptional()
+      .describe(
+        'The ceiling over the wall’s width, positive when its right end is higher; heightMm is then at the left end.',
+      ),
     studs: orUnknown(
       z.strictObject({
         spacingMm: lengthMm(10, 5000, 450).exactOptional(),
@@ -99,6 +112,10 @@ export const wallSchema = z
         gaugeMm: lengthMm(10, 2000, 86).exactOptional(),
         firstBedMm: lengthMm(0, LONGEST_MM, 75).exactOptional(),
         jointMm: lengthMm(0, 200, 10).exactOptional(),
+        lengthMm: lengthMm(10, 2000, 240).exactOptional().describe('A unit and one perpend.'),
+        perpendMm: lengthMm(0, LONGEST_MM, 600)
+          .exactOptional()
+          .describe('Left edge of a perpend in the course of the marks, from the left end.'),
       })
       .exactOptional(),
     accessories: orUnknown(z.array(accessory).max(200)).exactOptional(),
