@@ -101,6 +101,10 @@ export type Why = {
   inputs: Record<string, number | string>;
   result: string;
   basis: readonly Basis[];
+  /** The same as arithmetic over the names of `inputs`, where it is that. */
+  symbols?: string;
+  /** The numbers of the plan that it explains: `fixing.bit.depthMm`, `marks.A.upMm`. */
+  paths?: readonly string[];
 };
 
 export type PerMark = { id: string; shearN: Newtons; tensionN: Newtons };
@@ -113,7 +117,17 @@ export type Actions = {
 };
 
 /** A field the person did not give, what was taken for it, and why. */
-export type Assumption = { field: string; value: unknown; because: string };
+export type Assumption = {
+  field: string;
+  value: unknown;
+  because: string;
+  /** For those that matter most: what the plan would be if it were another value. */
+  ifWrong?: IfWrong;
+};
+
+/** One number or word of a plan, as it is and as it would be. */
+type Difference = { path: string; from: unknown; to: unknown };
+type IfWrong = { value: unknown; changes: readonly Difference[]; text: string };
 
 export type Alternative = { fastener: Fastener; utilisation: number; text: string };
 export type Rejected = { fastener: string; because: string };

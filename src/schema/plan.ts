@@ -103,8 +103,33 @@ const why = z
     inputs: z.record(z.string(), z.union([n, z.string()])),
     result: z.string(),
     basis: z.array(basis),
+    symbols: z
+      .string()
+      .optional()
+      .describe('The formula as arithmetic over the names of the inputs, where it is that.'),
+    paths: words
+      .optional()
+      .describe('The numbers of this plan that it explains: `fixing.bit.depthMm`, `marks.A.upMm`.'),
   })
   .meta({ id: 'Why' });
+
+const ifWrong = z
+  .strictObject({
+    value: z.unknown().describe('Another value it may well have.'),
+    changes: z.array(z.strictObject({ path: z.string(), from: z.unknown(), to: z.unknown() })),
+    text: z.string(),
+  })
+  .describe('On the three that matter most: what the plan would be then, recomputed.')
+  .meta({ id: 'IfWrong' });
+
+const assumption = z
+  .strictObject({
+    field: z.string(),
+    value: z.unknown(),
+    because: z.string(),
+    ifWrong: ifWrong.optional(),
+  })
+  .meta({ id: 'Assumption' });
 
 /** A plan (contract, section 5). On `stop` there are no marks and no fixing. */
 export const planSchema = z
@@ -120,7 +145,7 @@ export const planSchema = z
     rejected: z.array(z.strictObject({ fastener: z.string(), because: z.string() })),
     cautions: z.array(cautionSchema),
     clear: words,
-    assumptions: z.array(z.strictObject({ field: z.string(), value: z.unknown(), because: z.string() })),
+    assumptions: z.array(assumption),
     advice: words,
     steps: words,
     tools: words,
