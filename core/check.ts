@@ -1,4 +1,4 @@
-import { tiltCaution } from './caution/level.ts';
+import { tiltCaution } from './caution/hanging/level.ts';
 import { cautionsOf } from './caution/rules.ts';
 import { chooseFixing } from './fixing/choose.ts';
 import type { InHand } from './fixing/hand/hand.ts';

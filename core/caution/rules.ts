@@ -1,24 +1,24 @@
 import type { JobSoFar } from '../job.ts';
 import type { Caution, Severity } from '../plan-shape.ts';
 import { basisOf, sourced } from '../sources.ts';
-import { accessRules } from './access.ts';
-import { asbestosRules } from './asbestos.ts';
-import { bathroomRules } from './bathroom.ts';
-import { dustRules } from './dust.ts';
 import { type Context, type Facts, factsOf, factsSoFar } from './facts.ts';
-import { fireRules } from './fire.ts';
-import { gatesRules } from './gates.ts';
-import { glassRules } from './glass.ts';
-import { hangingRules } from './hanging.ts';
-import { leadRules } from './lead.ts';
-import { levelRules } from './level.ts';
-import { liftingRules } from './lifting.ts';
-import { peopleBelowRules } from './people-below.ts';
+import { gatesRules } from './gates/gates.ts';
+import { tenancyRules } from './gates/tenancy.ts';
+import { hangingRules } from './hanging/hanging.ts';
+import { levelRules } from './hanging/level.ts';
+import { asbestosRules } from './health/asbestos.ts';
+import { dustRules } from './health/dust.ts';
+import { leadRules } from './health/lead.ts';
+import { liftingRules } from './lifting/lifting.ts';
+import { accessRules } from './place/access.ts';
+import { bathroomRules } from './place/bathroom.ts';
+import { fireRules } from './place/fire.ts';
+import { glassRules } from './place/glass.ts';
+import { peopleBelowRules } from './place/people-below.ts';
 import { applied, type Rule } from './rule.ts';
-import { servicesRules } from './services.ts';
-import { tenancyRules } from './tenancy.ts';
-import { wallKindRules } from './wall-kind.ts';
-import { wiringRules } from './wiring.ts';
+import { servicesRules } from './services/services.ts';
+import { wiringRules } from './services/wiring.ts';
+import { wallKindRules } from './wall/wall-kind.ts';
 
 /** Every rule, families in the order in which they are spoken. */
 export const RULES: readonly Rule[] = [

@@ -1,4 +1,4 @@
-import { cordFactor } from '../../core/caution/hanging.ts';
+import { cordFactor } from '../../core/caution/hanging/hanging.ts';
 import { PULL_TEST, pullTestAllowable } from '../../core/fixing/proof/pull-test.ts';
 import { TARGET_TILT, VISIBLE_TILT } from '../../core/layout/level.ts';
 import { degrees, STANDARD_GRAVITY } from '../../core/quantity.ts';
