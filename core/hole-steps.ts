@@ -1,7 +1,7 @@
 import type { Job } from './job.ts';
 import type { Fixing } from './plan-shape.ts';
 import { screwName, threadedStud } from './shopping.ts';
-import { mayBeCored } from './wall/cored.ts';
+import { isOverGap, mayBeCored } from './wall/cored.ts';
 import { hasStuds } from './wall/studs.ts';
 
 const tenth = (value: number): string => String(Math.round(value * 10) / 10);
@@ -24,6 +24,8 @@ const ACTION: Record<Exclude<Fixing['bit']['action'], 'rotary-until-known'>, str
 function actionWords(action: Fixing['bit']['action'], { wall }: Job): string {
   if (action !== 'rotary-until-known') return ACTION[action];
   const proof = 'rotary, no hammer. One dust colour and a steady feed to full depth is solid there; a drop';
+  if (isOverGap(wall))
+    return 'rotary, no hammer until the dust says what is behind the gap; a second drop is a hollow block, and it stays rotary';
   return mayBeCored(wall)
     ? `${proof} is a hole in the unit, and this holds in either`
     : `${proof} means stop, put nothing in and plan again`;
@@ -72,6 +74,10 @@ function stopOn({ pilot }: Fixing, { wall }: Job): string {
     return 'Pale wood shavings behind the board are right. Stop on steel just behind it, on nothing behind it, or on damp.';
   if (hasStuds(wall.baseMaterial))
     return 'Stop on steel or wood just behind the board, a second hard layer, damp, foil or a hiss.';
+  if (isOverGap(wall))
+    return 'One drop is the gap: note where the block begins. Stop on a second drop, cold air, foil, foam, a cable or damp.';
+  if (wall.baseMaterial === 'aerated-concrete')
+    return 'Pale soft dust all the way is right. Stop on metal, which is the wire of a panel: do not force past it.';
   return mayBeCored(wall)
     ? 'A drop or two are the holes in the unit. Stop on more than two, on cold air, metal, damp, or dust that turns to sand.'
     : 'Stop on any change of feel, metal, damp or a void.';
@@ -80,7 +86,11 @@ function stopOn({ pilot }: Fixing, { wall }: Job): string {
 /** What comes off the shelf with how to set it is read before the screw goes in, not after. */
 function setting({ fastener, note, plug, screw }: Fixing): string[] {
   const steps: string[] = [];
-  if (plug)
+  if (plug && fastener === 'frame-plug')
+    steps.push(
+      `Push the ${tenth(plug.diameterMm)} x ${tenth(plug.lengthMm)} mm frame plug through board and gap into the block until its rim is at the face of the board.`,
+    );
+  else if (plug)
     steps.push(
       `Push the ${tenth(plug.diameterMm)} x ${tenth(plug.lengthMm)} mm plug in until its rim is past the finish, at the base material.`,
     );

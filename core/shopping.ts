@@ -1,7 +1,7 @@
 import type { Fastener } from './fixing/fastener.ts';
 import type { Job } from './job.ts';
 import type { Fixing } from './plan-shape.ts';
-import { mayBeCored } from './wall/cored.ts';
+import { isOverGap, mayBeCored } from './wall/cored.ts';
 import { hasStuds } from './wall/studs.ts';
 
 /** What comes off the shelf beside a screw: by kind, diameter and length, never by a maker or a colour. */
@@ -50,12 +50,13 @@ export function shoppingOf(fixing: Fixing, marks: number, job: Job): Item[] {
   if (isAdded(fastener, job)) list.push(...addedBoard(fastener, marks));
   if (fastener === 'resin-stud')
     list.push({ item: 'injection resin rated for this wall, one cartridge', count: 1 });
-  if (fastener === 'resin-stud' && mayBeCored(job.wall))
+  if (fastener === 'resin-stud' && isSleeved(job.wall))
     list.push({
       item: `mesh sleeve ${tenth(bit.diameterMm)} mm, as long as the stud goes in the unit`,
       count,
     });
-  if (screw)
+  // A long plug comes with the screw that fits it.
+  if (screw && !spansToMasonry(fastener, job.wall))
     list.push({ item: fastener === 'resin-stud' ? threadedStud(screw) : screwName(screw, fastener), count });
   // The pilot is the wood bit itself, where both are one size.
   const size = `${tenth(bit.diameterMm)} mm`;
@@ -68,8 +69,22 @@ export function shoppingOf(fixing: Fixing, marks: number, job: Job): Item[] {
   return list;
 }
 
-const plugFor = ({ wall }: Job): string | null =>
-  BESIDE_THE_SCREW[mayBeCored(wall) ? 'hollow-unit-plug' : 'plug-and-screw'];
+const plugFor = ({ wall }: Job): string | null => BESIDE_THE_SCREW[plugIn(wall)];
+
+function plugIn(wall: Job['wall']): Fastener {
+  if (isOverGap(wall)) return 'frame-plug';
+  if (wall.baseMaterial === 'aerated-concrete') return 'aerated-plug';
+  return mayBeCored(wall) ? 'hollow-unit-plug' : 'plug-and-screw';
+}
+
+const spansToMasonry = (fastener: Fastener, wall: Job['wall']): boolean =>
+  fastener === 'frame-plug' || (fastener === 'batten-screws' && isOverGap(wall));
+
+/** Rubble, units with holes, and what stands behind a gap: resin runs away without a sleeve. */
+const isSleeved = (wall: Job['wall']): boolean =>
+  isOverGap(wall) ||
+  mayBeCored(wall) ||
+  (wall.baseMaterial === 'natural-stone' && (wall.cores === 'perforated' || wall.cores === 'hollow'));
 
 const behindTheTile = ({ wall }: Job): string => (hasStuds(wall.baseMaterial) ? 'wood' : 'masonry');
 

@@ -41,6 +41,34 @@ export function finishOf(wall: Job['wall']): TakenFinish {
   };
 }
 
+/** Air behind board that is stuck on or battened out, where nobody measured it. */
+const GAP = sourced(
+  mm(25),
+  'common-practice',
+  'board on dabs: 10 to 25 of air is usual, up to 40 found',
+  'common-practice',
+);
+
+/** What a hole crosses before masonry that carries: the finish, or board with its coat and the gap behind it, mm. */
+export function beforeMasonry(job: Job): TakenFinish {
+  if (job.wall.baseMaterial !== 'plasterboard-on-dabs') return finishOf(job.wall);
+  const { boardMm, assumptions } = boardOf(job);
+  const coat = coatOnBoard(job.wall);
+  const gap = gapOf(job.wall);
+  return {
+    kind: coat.kind === 'tile' ? 'tile' : 'board',
+    thicknessMm: mm(boardMm + coat.thicknessMm + gap.gapMm),
+    assumptions: [...assumptions, ...coat.assumptions, ...gap.assumptions],
+  };
+}
+
+function gapOf({ voidMm }: Job['wall']): { gapMm: Millimetres; assumptions: Assumption[] } {
+  if (voidMm !== undefined) return { gapMm: voidMm, assumptions: [] };
+  const because =
+    'the gap behind the board was not measured; this is on the deep side, and a deeper gap bends the screw sooner. Measure it in the first hole.';
+  return { gapMm: GAP.value, assumptions: [{ field: 'wall.voidMm', value: GAP.value, because }] };
+}
+
 /** On board a coat is a skim; the board itself is reckoned apart. */
 const USUAL_ON_BOARD = sourced(
   { bare: mm(0), plaster: mm(3), render: mm(3), tile: mm(15), board: mm(0), unknown: mm(3) } satisfies Record<

@@ -11,7 +11,7 @@ import { boardCandidate } from './board/board-candidate.ts';
 import type { BoardPlace } from './board/board-place.ts';
 import { studCandidate } from './board/stud-candidate.ts';
 import type { Candidate, Unusable } from './candidate.ts';
-import { boardOf, coatOnBoard, finishOf } from './finish.ts';
+import { beforeMasonry, boardOf, coatOnBoard } from './finish.ts';
 import { masonryCandidate } from './masonry/masonry-candidate.ts';
 import { walkOf } from './masonry/walks.ts';
 import type { HoldingCap } from './proof/holding-cap.ts';
@@ -31,7 +31,7 @@ export function walkedOf(job: Job, setOut: SetOut, load: Load, proven: HoldingCa
   const shelf = shelfOf(job.building?.country);
   const { standOffMm, assumptions } = standOffOf(job.piece.hanging);
   if (walk) {
-    const finish = finishOf(job.wall);
+    const finish = beforeMasonry(job);
     const place = { job, setOut, load, finish, standOffMm, shelf, proven };
     return {
       walk: walk.value
@@ -94,7 +94,15 @@ function boardWalk(place: BoardPlace): readonly (Candidate | Unusable)[] {
 
 function unitAssumed({ wall }: Job): Assumption[] {
   const { baseMaterial, cores } = wall;
-  if (baseMaterial === 'concrete') return [];
+  if (baseMaterial === 'natural-stone')
+    return [
+      {
+        field: 'wall.stone',
+        value: 'soft',
+        because: 'hard or soft stone was not said, so the caps are those of soft stone',
+      },
+    ];
+  if (baseMaterial !== 'clay-brick' && baseMaterial !== 'concrete-block') return [];
   const taken: Assumption[] = [];
   if (cores === undefined || cores === 'unknown') {
     taken.push({

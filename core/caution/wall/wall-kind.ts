@@ -24,8 +24,7 @@ const base = ({ job }: Facts): string | undefined => job.wall?.baseMaterial;
 function plugInFinish({ fixing, job }: Facts): Millimetres {
   const plug = fixing?.ok ? fixing.fixing.plug : undefined;
   const finish = job.wall?.finish?.thicknessMm;
-  if (!fixing?.ok || !plug || finish === undefined || job.wall?.baseMaterial === 'plasterboard-on-dabs')
-    return mm(0);
+  if (!fixing?.ok || !plug || finish === undefined || fixing.fixing.fastener === 'frame-plug') return mm(0);
   const rim = mm(fixing.fixing.bit.depthMm - plug.lengthMm);
   return mm(plug.lengthMm - plugInBase(plug.lengthMm, finish, rim));
 }

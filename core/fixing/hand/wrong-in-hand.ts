@@ -22,7 +22,7 @@ export function wrongWith(job: Job, inHand: InHand, asReckoned: Fixing): string[
   return [
     ...drillWrong(inHand, asReckoned),
     ...headWrong(job, inHand, asReckoned),
-    ...(asReckoned.plug
+    ...(asReckoned.plug && asReckoned.fastener !== 'frame-plug'
       ? plugLengthsWrong(job, inHand, asReckoned, asReckoned.plug.lengthMm)
       : tooShort(inHand, asReckoned)),
   ];

@@ -37,13 +37,9 @@ const SLEEVE_BEYOND = sourced(
 
 /** Finds the screw and the depth for a row; or says why it can't be, in a few words. */
 export function fitHole(row: WalkRow, place: Place, onBatten: boolean): FittedHole | string {
-  const { finish, standOffMm, shelf, job } = place;
-  const finishMm = finish.thicknessMm;
+  const { standOffMm, job } = place;
   const outsideMm = onBatten ? mm(BATTEN.value.thicknessMm) : standOffMm;
-  const fitted =
-    row.plugMm === undefined
-      ? unplugged(row, finishMm, outsideMm)
-      : plugged(row, row.plugMm, finishMm, outsideMm, shelf, headWanted(place, onBatten));
+  const fitted = fittedBy(row, place, outsideMm, onBatten);
   if (typeof fitted === 'string') return fitted;
   const thickness = job.wall.thicknessMm;
   // Measured at an opening, a wall's thickness has its coats in it; where it has not, this errs on the shallow side.
@@ -51,6 +47,37 @@ export function fitHole(row: WalkRow, place: Place, onBatten: boolean): FittedHo
     return `its hole of ${fitted.depthMm} mm goes too near the far face of a wall ${thickness} mm thick`;
   }
   return fitted;
+}
+
+function fittedBy(
+  row: WalkRow,
+  place: Place,
+  outsideMm: Millimetres,
+  onBatten: boolean,
+): FittedHole | string {
+  const finishMm = place.finish.thicknessMm;
+  if (row.plugMm === undefined) return unplugged(row, finishMm, outsideMm);
+  if (row.spans) return spanning(row.embedMm, finishMm, outsideMm);
+  return plugged(row, row.plugMm, finishMm, outsideMm, place.shelf, headWanted(place, onBatten));
+}
+
+/** Lengths of long plugs with their own screw. */
+const LONG_PLUGS = sourced(
+  [80, 100, 120, 140, 160],
+  'common-practice',
+  'pairings: long 8 and 10 plugs, stocked lengths',
+  'common-practice',
+);
+
+/** A long plug from the face of the wall through to at least `embedMm` of the base material, its own screw in it. */
+function spanning(embedMm: number, finishMm: Millimetres, outsideMm: Millimetres): FittedHole | string {
+  const long = LONG_PLUGS.value.find((each) => each >= finishMm + embedMm);
+  if (long === undefined)
+    return `no long plug reaches ${embedMm} mm into the masonry behind ${Math.round(finishMm)} mm of board and gap`;
+  const plugMm = mm(long);
+  const screwMm = mm(long + outsideMm);
+  const depthMm = holeDepth({ finishMm: mm(0), plugMm, screwMm, outsideMm });
+  return { depthMm, plugMm, screwMm, outsideMm, stocked: false, longHead: false, armMm: mm(0) };
 }
 
 /** What a hanger, or a batten, lets a screw's head be. */

@@ -10,7 +10,7 @@ import { strengthWhys } from '../told/why-it-holds.ts';
 import type { Place } from './fixing-place.ts';
 import { HOLE_BEYOND } from './hole.ts';
 import { type Weighed, weigh } from './masonry-weigh.ts';
-import { nameOf, shankMm, type WalkRow } from './walk-row.ts';
+import { isHexHeaded, nameOf, shankMm, type WalkRow } from './walk-row.ts';
 
 /** A row of a masonry walk, reckoned through. */
 export function masonryCandidate(row: WalkRow, place: Place): Candidate | Unusable {
@@ -63,7 +63,7 @@ type Head = NonNullable<Fixing['screw']>['head'];
 
 /** The head the hanger needs: pan under a ring, round for a keyhole, countersunk in a batten, washer where the head is small. */
 function headOf(row: WalkRow, by: Hanging['by'], onBatten: boolean, longHead: boolean): Head {
-  if (row.shank === 'coach-8' || row.shank === 'stud-M8' || row.shank === 'concrete-screw-6') return 'hex';
+  if (isHexHeaded(row.shank) || row.shank === 'concrete-screw-6') return 'hex';
   if (row.shank === 'bolt-M5') return 'washer';
   if (onBatten) return 'countersunk';
   if (by === 'keyholes') return 'round';

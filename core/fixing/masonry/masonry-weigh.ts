@@ -11,7 +11,7 @@ import { GAMMA_G } from '../steel/steel.ts';
 import { coneCharacteristic, GAMMA_MC, LEAST_DEPTH, UNKNOWN_CONCRETE } from './concrete-cone.ts';
 import { type FittedHole, fitHole } from './fit-hole.ts';
 import type { Place } from './fixing-place.ts';
-import type { WalkRow } from './walk-row.ts';
+import { isHexHeaded, type WalkRow } from './walk-row.ts';
 
 export type Weighed = {
   readonly ok: true;
@@ -32,7 +32,7 @@ export function weigh(row: WalkRow, place: Place): Weighed | Unfit {
   if (row.voidMm !== undefined && !((job.wall.voidMm ?? 0) >= row.voidMm)) {
     return unfit(`it needs ${row.voidMm} mm clear behind the face, and that was not measured`);
   }
-  if (by === 'keyholes' && (row.shank === 'coach-8' || row.shank === 'stud-M8')) {
+  if (by === 'keyholes' && isHexHeaded(row.shank)) {
     return unfit('it has no head that goes into a keyhole');
   }
   const onBatten = by === 'batten' || row.onBattenWholeKg !== undefined;

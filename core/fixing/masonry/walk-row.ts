@@ -11,7 +11,7 @@ import {
 } from '../steel/screw-sizes.ts';
 
 /** What goes into the hole: a screw by gauge, or something thicker. */
-export type Shank = Gauge | 'coach-8' | 'stud-M8' | 'concrete-screw-6' | 'bolt-M5';
+export type Shank = Gauge | 'coach-8' | 'stud-M8' | 'stud-M10' | 'concrete-screw-6' | 'bolt-M5';
 
 /** One line of a preference walk for a base material: the first whose utilisation is at most 1 is taken. */
 export type WalkRow = {
@@ -30,16 +30,23 @@ export type WalkRow = {
   readonly only?: 'keyholes';
   /** Clear depth a toggle needs behind the face shell, mm. */
   readonly voidMm?: number;
+  /** One long plug through what carries nothing into the base material, with its own screw. */
+  readonly spans?: true;
   /** A stud in a mesh sleeve. */
   readonly sleeve?: true;
   readonly note?: string;
 };
 
-const SHANK_MM = { 'coach-8': 8, 'stud-M8': 8, 'concrete-screw-6': 6, 'bolt-M5': 5 } as const;
+const SHANK_MM = { 'coach-8': 8, 'stud-M8': 8, 'stud-M10': 10, 'concrete-screw-6': 6, 'bolt-M5': 5 } as const;
 
 /** Nominal diameter of a shank, mm. */
 export function shankMm(shank: Shank): Millimetres {
   return typeof shank === 'number' ? nominalOf(shank).nominalMm : mm(SHANK_MM[shank]);
+}
+
+/** Whether it ends in a hexagon or a nut, which goes into no keyhole. */
+export function isHexHeaded(shank: Shank): boolean {
+  return shank === 'coach-8' || shank === 'stud-M8' || shank === 'stud-M10';
 }
 
 /** Core of a shank: tapping-screw thread by gauge, or the declared core of the thicker ones. */
@@ -50,6 +57,7 @@ export function coreOf(shank: Shank): CoreDiameter {
 const SHANK_NAMES = {
   'coach-8': '8 mm coach screw and washer',
   'stud-M8': 'M8 stud',
+  'stud-M10': 'M10 stud',
   'concrete-screw-6': '6 mm screw',
   'bolt-M5': 'M5 bolt',
 } as const;
@@ -65,6 +73,10 @@ export function nameOf(row: WalkRow): string {
       return `${onBatten}concrete screw, ${row.embedMm} in the concrete`;
     case 'spring-toggle':
       return `spring toggle, ${shank}`;
+    case 'aerated-plug':
+      return `${onBatten}${row.holeMm} x ${row.plugMm} plug made for aerated block with ${article(row.shank)} ${shank}`;
+    case 'frame-plug':
+      return `${onBatten}long ${row.holeMm} mm frame plug through board and gap with ${article(row.shank)} ${shank}`;
     case 'hollow-unit-plug':
       return `${onBatten}${row.holeMm} x ${row.plugMm} hollow-unit plug with ${article(row.shank)} ${shank}`;
     default:

@@ -53,15 +53,16 @@ export const TAPPING_SCREW_CORE: Sourced<Record<Gauge, CoreDiameter>> = sourced(
 
 /** Thicker things that go in a wall: core of the thread, and what they are sold as. */
 export const THICK_CORES: Sourced<
-  Record<'coach-8' | 'stud-M8' | 'concrete-screw-6' | 'bolt-M5', CoreDiameter>
+  Record<'coach-8' | 'stud-M8' | 'stud-M10' | 'concrete-screw-6' | 'bolt-M5', CoreDiameter>
 > = sourced(
   {
     'coach-8': core(mm(5.6)),
     'stud-M8': core(mm(6.466)),
+    'stud-M10': core(mm(8.16)),
     'concrete-screw-6': core(mm(4.8)),
     'bolt-M5': core(mm(4)),
   },
   'our-choice',
-  'coach screw as the bending table of the trade reckons it, M8 the root of its coarse thread; the rest 0.8 of nominal',
+  'coach screw as the bending table of the trade reckons it, M8 and M10 the root of their coarse threads; the rest 0.8 of nominal',
   'our-choice',
 );

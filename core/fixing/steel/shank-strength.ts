@@ -36,7 +36,7 @@ function strengthOf(core: CoreDiameter): ShankStrength {
   };
 }
 
-const SHANKS: readonly Shank[] = [...GAUGES, 'coach-8', 'stud-M8', 'concrete-screw-6', 'bolt-M5'];
+const SHANKS: readonly Shank[] = [...GAUGES, 'coach-8', 'stud-M8', 'stud-M10', 'concrete-screw-6', 'bolt-M5'];
 const STRENGTHS = new Map(SHANKS.map((shank) => [shank, strengthOf(coreOf(shank))]));
 
 /** Strength of a shank; worked out once, when the program starts. */

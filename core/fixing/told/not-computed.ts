@@ -2,18 +2,15 @@ import type { BaseMaterial, Wall } from '../../wall/wall.ts';
 
 /** Walls whose fixings this program does not work out yet: said plainly, nothing faked. */
 const NAMES: Partial<Record<BaseMaterial, string>> = {
-  'aerated-concrete': 'aerated concrete',
-  'natural-stone': 'natural stone',
   'plasterboard-on-steel-studs': 'plasterboard on steel studs',
-  'plasterboard-on-dabs': 'plasterboard stuck to masonry on dabs',
   'lath-and-plaster': 'lath and plaster',
   'fibre-cement-on-studs': 'fibre cement on studs',
   timber: 'timber',
 };
 
 /** Why there is no fixing for a wall, and what would get the piece up. */
-export function notComputed({ baseMaterial, finish }: Wall): { because: string; clears: string } {
-  const name = NAMES[baseMaterial] ?? (finish?.kind === 'board' ? 'board over masonry' : undefined);
+export function notComputed({ baseMaterial }: Wall): { because: string; clears: string } {
+  const name = NAMES[baseMaterial];
   if (name === undefined) {
     return {
       because: 'What this wall is made of is not known, so no fixing can be worked out.',

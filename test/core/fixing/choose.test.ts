@@ -203,8 +203,10 @@ test('a split batten across known studs takes two screws in each [common-practic
   expect(fixing).toMatchObject({ fastener: 'batten-screws', count: 4, screw: { head: 'countersunk' } });
 });
 
-test('board over brick is not worked out yet, and says so', () => {
-  expect(notHeld({ kg: 6, wall: { finish: { kind: 'board' } } }).because).toContain('board over masonry');
+test('board with air behind it over brick is fixed through into the brick, never to the board [common-practice]', () => {
+  const { fixing, assumptions } = held({ kg: 6, wall: { finish: { kind: 'board' } } });
+  expect(fixing).toMatchObject({ fastener: 'frame-plug', plug: { lengthMm: 100 } });
+  expect(assumptions.map(({ field }) => field)).toContain('wall.finish.thicknessMm');
 });
 
 test('through a tile on board only a toggle is left, at half its cap [common-practice]', () => {

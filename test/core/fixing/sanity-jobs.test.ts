@@ -15,7 +15,7 @@ type Accept = {
   screwGauge?: Range;
 };
 
-const ANSWERED = ['SJ-01', 'SJ-02', 'SJ-04', 'SJ-06', 'SJ-08', 'SJ-10', 'SJ-14', 'SJ-16', 'SJ-18', 'SJ-29'];
+const ANSWERED = 'SJ-01 SJ-02 SJ-04 SJ-06 SJ-08 SJ-10 SJ-12 SJ-14 SJ-15 SJ-16 SJ-18 SJ-22 SJ-29'.split(' ');
 const rows = sanity.jobs
   .filter((each) => ANSWERED.includes(each.id))
   .map((each) => ({
@@ -56,9 +56,7 @@ describe('a good tradesperson accepts the fixing chosen (common practice, no sou
 });
 
 test('a wall that is not worked out yet gets no fixing and says so', () => {
-  const ids = sanity.jobs.filter((each) =>
-    ['SJ-12', 'SJ-15', 'SJ-20', 'SJ-22', 'SJ-24', 'SJ-26'].includes(each.id),
-  );
+  const ids = sanity.jobs.filter((each) => ['SJ-20', 'SJ-24', 'SJ-26'].includes(each.id));
   for (const each of ids) {
     const layout = setOut(each.job as unknown as Job);
     if (!layout.ok) throw new Error(layout.text);

@@ -29,6 +29,12 @@ const SAID: Record<string, RegExp> = {
   'offer batten': /batten|board across/i,
   tile: /tile/i,
   'wet area': /wet/i,
+  'lead paint': /lead/i,
+  heritage: /heritage|protected/i,
+  'gap behind the board': /gap behind the board/i,
+  'keyhole head size': /head must pass the round of the keyhole/i,
+  'no hammer': /no hammer/i,
+  'silica dust': /silica|dust/i,
 };
 
 test.each(worked)('$id: $title (common practice, no source)', ({ job, accept, check }) => {
