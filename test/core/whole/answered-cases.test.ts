@@ -25,7 +25,7 @@ test('no case is listed as answered that is not published, and none as unanswere
 test('each case of the cautions is named by a test that runs it', () => {
   const folder = new URL('../', import.meta.url);
   const texts = ['caution', 'wall', 'layout'].flatMap((room) =>
-    readdirSync(new URL(`${room}/`, folder))
+    readdirSync(new URL(`${room}/`, folder), { recursive: true, encoding: 'utf8' })
       .filter((name) => name.endsWith('.test.ts'))
       .map((name) => readFileSync(new URL(`${room}/${name}`, folder), 'utf8')),
   );
