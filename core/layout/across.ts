@@ -21,14 +21,16 @@ export function leftEdgeOf(
   across: Across,
   wallWidthMm: Millimetres,
   widthMm: Millimetres,
+  what: 'piece' | 'group' = 'piece',
 ): LeftEdge | DoesNotFit {
-  const inputs = { 'wall width': wallWidthMm, 'piece width': widthMm };
+  const width = `${what} width`;
+  const inputs = { 'wall width': wallWidthMm, [width]: widthMm };
   switch (across.by) {
     case 'centre':
       return {
         ok: true,
         leftMm: mm((wallWidthMm - widthMm) / 2),
-        formula: '(wall width - piece width) / 2',
+        formula: `(wall width - ${width}) / 2`,
         inputs,
       };
     case 'left-edge':
@@ -37,35 +39,40 @@ export function leftEdgeOf(
       return {
         ok: true,
         leftMm: mm(wallWidthMm - across.mm - widthMm),
-        formula: 'wall width - right edge from the right end - piece width',
-        inputs: { 'wall width': wallWidthMm, 'right edge': across.mm, 'piece width': widthMm },
+        formula: `wall width - right edge from the right end - ${width}`,
+        inputs: { 'wall width': wallWidthMm, 'right edge': across.mm, [width]: widthMm },
       };
     case 'centre-at':
       return {
         ok: true,
         leftMm: mm(across.mm - widthMm / 2),
-        formula: 'centre - piece width / 2',
-        inputs: { centre: across.mm, 'piece width': widthMm },
+        formula: `centre - ${width} / 2`,
+        inputs: { centre: across.mm, [width]: widthMm },
       };
     case 'between':
-      return between(across.fromMm, across.toMm, widthMm);
+      return between(across.fromMm, across.toMm, widthMm, what);
   }
 }
 
-function between(fromMm: Millimetres, toMm: Millimetres, widthMm: Millimetres): LeftEdge | DoesNotFit {
+function between(
+  fromMm: Millimetres,
+  toMm: Millimetres,
+  widthMm: Millimetres,
+  what: string,
+): LeftEdge | DoesNotFit {
   const over = mm(widthMm - Math.abs(toMm - fromMm));
   if (over > 0) {
     return doesNotFit(
       'tooWideBetween',
-      `The piece is ${lengthText(over)} wider than the space between.`,
-      'Choose a wider space, or a narrower piece.',
+      `The ${what} is ${lengthText(over)} wider than the space between.`,
+      `Choose a wider space, or a narrower ${what}.`,
       over,
     );
   }
   return {
     ok: true,
     leftMm: mm((fromMm + toMm - widthMm) / 2),
-    formula: '(from + to - piece width) / 2',
-    inputs: { from: fromMm, to: toMm, 'piece width': widthMm },
+    formula: `(from + to - ${what} width) / 2`,
+    inputs: { from: fromMm, to: toMm, [`${what} width`]: widthMm },
   };
 }

@@ -16,6 +16,7 @@ export function onCourses(
   placed: readonly PlacedMark[],
   wall: Wall,
   levelAboveFloorMm: Millimetres | null,
+  what: 'piece' | 'group' = 'piece',
 ): OnCourses | null {
   const courses = knownCourses(wall);
   if (!courses || levelAboveFloorMm === null) return null;
@@ -32,8 +33,8 @@ export function onCourses(
   const shift = shiftOffJoints(heights, courses);
   const move =
     shift === null
-      ? 'No one move of the piece keeps every mark clear of the joints.'
-      : `Moving the piece ${lengthText(mm(Math.abs(shift)))} ${shift < 0 ? 'down' : 'up'} keeps every mark clear.`;
+      ? `No one move of the ${what} keeps every mark clear of the joints.`
+      : `Moving the ${what} ${lengthText(mm(Math.abs(shift)))} ${shift < 0 ? 'down' : 'up'} keeps every mark clear.`;
   return { on, advice: [`By the coursing ${inJoint}. ${move} ${FEEL}`], basis: [basisOf(JOINT_CLEARANCE)] };
 }
 

@@ -21,6 +21,7 @@ export function crossChecksOf(
   frame: Frame,
   wallWidthMm: Millimetres,
   ringToRingMm: Millimetres | null,
+  what = 'the piece',
 ): CrossCheck[] {
   const [first] = placed;
   const last = placed.at(-1);
@@ -28,7 +29,7 @@ export function crossChecksOf(
   return [
     ...placed.slice(1).map((mark, at) => markToMark(placed[at] ?? first, mark)),
     ...(placed.length > 2 ? [markToMark(first, last)] : []),
-    ...(ringToRingMm === null ? [] : [check('hanger to hanger on the piece', ringToRingMm)]),
+    ...(ringToRingMm === null ? [] : [check(`hanger to hanger on ${what}`, ringToRingMm)]),
     ...placed.map(({ id }) => check(`${id} from the left plus ${id} from the right`, wallWidthMm)),
     ...placed
       .filter((mark) => mark === first || Math.abs(mark.yMm - first.yMm) > NOISE)
@@ -51,14 +52,12 @@ function toTheEdges({ id, yMm }: PlacedMark, frame: Frame): CrossCheck[] {
 }
 
 /** With a datum out of level: what a tape straight below each later mark reads, so that it is not taken for an error. */
-export function tapeHere(marks: readonly Mark[], datum: Datum): CrossCheck[] {
-  return marks
-    .slice(1)
-    .flatMap(({ id, upHereMm }) =>
-      upHereMm === undefined
-        ? []
-        : [check(`${id} up from ${datumName(datum.kind)} straight below it`, upHereMm)],
-    );
+export function tapeHere(later: readonly Mark[], datum: Datum): CrossCheck[] {
+  return later.flatMap(({ id, upHereMm }) =>
+    upHereMm === undefined
+      ? []
+      : [check(`${id} up from ${datumName(datum.kind)} straight below it`, upHereMm)],
+  );
 }
 
 /** Whether a span measured on the piece agrees with the one its hangers' places give: within 2 mm is tape reading. */

@@ -14,25 +14,25 @@ export type Fit = { frame: Frame; wall: Wall; datum: Datum; bottom: BottomEdge; 
 
 /** The first reason why a frame does not fit its wall, with the number it is over by; null when it fits. */
 export function misfit(fit: Fit): DoesNotFit | null {
+  return offTheWall(fit, 'piece') ?? overOpening(fit.frame, fit.wall, fit.bottom.levelAboveFloorMm);
+}
+
+/** The same of a piece or a whole group, but for the windows and doors it may stand round. */
+export function offTheWall(fit: Fit, what: 'piece' | 'group'): DoesNotFit | null {
   const { frame, wall } = fit;
   const wider = mm(frame.rightMm - frame.leftMm - wall.widthMm);
   if (wider > NOISE) {
     return doesNotFit(
       'widerThanWall',
-      `The piece is ${lengthText(wider)} wider than the wall.`,
-      'Choose a wider wall, or a narrower piece.',
+      `The ${what} is ${lengthText(wider)} wider than the wall.`,
+      `Choose a wider wall, or a narrower ${what}.`,
       wider,
     );
   }
-  return (
-    pastTheEnd(frame, wall) ??
-    throughCeiling(fit) ??
-    belowDatum(fit) ??
-    overOpening(frame, wall, fit.bottom.levelAboveFloorMm)
-  );
+  return pastTheEnd(frame, wall, what) ?? throughCeiling(fit, what) ?? belowDatum(fit, what);
 }
 
-function pastTheEnd(frame: Frame, wall: Wall): DoesNotFit | null {
+function pastTheEnd(frame: Frame, wall: Wall, what: string): DoesNotFit | null {
   const left = mm(0 - frame.leftMm);
   const right = mm(frame.rightMm - wall.widthMm);
   const over = mm(Math.max(left, right));
@@ -40,7 +40,7 @@ function pastTheEnd(frame: Frame, wall: Wall): DoesNotFit | null {
   const [end, way] = left > right ? ['left', 'right'] : ['right', 'left'];
   return doesNotFit(
     'pastTheEnd',
-    `The piece would run ${lengthText(over)} past the ${end} end of the wall.`,
+    `The ${what} would run ${lengthText(over)} past the ${end} end of the wall.`,
     `Move it at least ${lengthText(over)} to the ${way}.`,
     over,
   );
@@ -64,7 +64,7 @@ function clash(levelOver: number, slopedOvers: readonly number[]): Millimetres |
   return levelOver > NOISE || worst > TAPE_READING.value ? worst : null;
 }
 
-function throughCeiling(fit: Fit): DoesNotFit | null {
+function throughCeiling(fit: Fit, what: string): DoesNotFit | null {
   const { frame } = fit;
   const over = clash(
     frame.topMm - (ceilingAt(fit, fit.firstMarkMm) ?? Infinity),
@@ -73,14 +73,14 @@ function throughCeiling(fit: Fit): DoesNotFit | null {
   if (over === null) return null;
   return doesNotFit(
     'throughCeiling',
-    `The top of the piece would be ${lengthText(over)} above the ceiling.`,
+    `The top of the ${what} would be ${lengthText(over)} above the ceiling.`,
     `Lower it by at least ${lengthText(over)}.`,
     over,
   );
 }
 
 /** A nosing has wall below it, so there only the floor is in the way; and that only where its height is known. */
-function belowDatum({ frame, wall, datum, bottom, firstMarkMm }: Fit): DoesNotFit | null {
+function belowDatum({ frame, wall, datum, bottom, firstMarkMm }: Fit, piece: string): DoesNotFit | null {
   const fromFloor = datum.kind === 'ceiling' || datum.kind === 'nosing';
   if (fromFloor && bottom.levelAboveFloorMm === null) return null;
   const levelOver = (fromFloor ? 0 - (bottom.levelAboveFloorMm ?? 0) : 0) - frame.bottomMm;
@@ -93,7 +93,7 @@ function belowDatum({ frame, wall, datum, bottom, firstMarkMm }: Fit): DoesNotFi
   const what = fromFloor ? 'the floor' : datumName(datum.kind);
   return doesNotFit(
     'belowDatum',
-    `The bottom of the piece would be ${lengthText(over)} below ${what}.`,
+    `The bottom of the ${piece} would be ${lengthText(over)} below ${what}.`,
     `Raise it by at least ${lengthText(over)}.`,
     over,
   );

@@ -72,9 +72,13 @@ export function tenths(lengths: Record<string, number>): Record<string, number> 
 const parenthesised = (formula: string): string => (formula.includes(' - ') ? `(${formula})` : formula);
 
 /** Why a tape straight below a later mark reads another figure than the level line: the datum runs out. */
-export function slopeWhys(marks: readonly Mark[], fallMm: Millimetres, wallWidthMm: Millimetres): Why[] {
-  const [first] = marks;
-  return marks.slice(1).flatMap(({ id, fromLeftMm, upMm, upHereMm }) =>
+export function slopeWhys(
+  later: readonly Mark[],
+  fallMm: Millimetres,
+  wallWidthMm: Millimetres,
+  first: Pick<Mark, 'id' | 'fromLeftMm'> | undefined,
+): Why[] {
+  return later.flatMap(({ id, fromLeftMm, upMm, upHereMm }) =>
     first === undefined || upMm === undefined || upHereMm === undefined
       ? []
       : [

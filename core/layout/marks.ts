@@ -17,7 +17,7 @@ import { markName } from './mark-names.ts';
 import { markOffWall } from './mark-off-wall.ts';
 import { frameWhys, markWhys, slopeWhys } from './mark-why.ts';
 import { openingAdvice } from './openings.ts';
-import type { LayoutResult } from './set-out.ts';
+import type { Among, LayoutResult } from './set-out.ts';
 import { unsoundLength } from './sound-lengths.ts';
 import { findStuds, onStuds } from './stud-advice.ts';
 import { GEOMETRY, TAPE_READING } from './tolerance.ts';
@@ -25,8 +25,9 @@ import { GEOMETRY, TAPE_READING } from './tolerance.ts';
 /**
  * Turns a job into marks, or into the reason why it does not fit. Millimetres, unrounded.
  * Mark up = frame bottom + piece height - loaded drop + seat to screw; across = frame left + hanger.
+ * `among` others its marks bear its number, and what moves or levels the whole group is left to the group.
  */
-export function setOut(job: Job): LayoutResult {
+export function setOut(job: Job, among?: Among): LayoutResult {
   const unsound = unsoundLength(job);
   if (unsound) return unsound;
   const { piece, wall, place } = job;
@@ -45,7 +46,7 @@ export function setOut(job: Job): LayoutResult {
   };
   const hung = hungOf(job, frame);
   const firstHookMm = (hung.ok && hung.bearings[0]?.acrossMm) || mm(0);
-  const firstMarkMm = mm(frame.leftMm + firstHookMm);
+  const firstMarkMm = among?.level?.fromLeftMm ?? mm(frame.leftMm + firstHookMm);
   const fit: Fit = { frame, wall, datum, bottom, firstMarkMm };
   const bad = misfit(fit);
   if (bad) return bad;
@@ -53,7 +54,7 @@ export function setOut(job: Job): LayoutResult {
 
   const seat = piece.hanging.seatToScrewMm ?? mm(0);
   const placed = hung.bearings.map((bearing, nth) => ({
-    id: markName(nth),
+    id: `${among?.nth ?? ''}${markName(nth)}`,
     xMm: mm(frame.leftMm + bearing.acrossMm),
     yMm: mm(frame.topMm - bearing.dropMm + seat),
   }));
@@ -66,35 +67,40 @@ export function setOut(job: Job): LayoutResult {
   });
   const courses = onCourses(placed, wall, bottom.levelAboveFloorMm);
   const marks = placed.map((each) => markOf(each, fit, studs?.on.get(each.id) ?? courses?.on.get(each.id)));
+  const later = among?.level ? marks : marks.slice(1);
   return {
     ok: true,
     frame,
     marks,
     crossChecks: [
-      ...crossChecksOf(placed, frame, wall.widthMm, hung.ringToRingMm),
-      ...tapeHere(marks, datum),
+      ...crossChecksOf(placed, frame, wall.widthMm, hung.ringToRingMm, among && `piece ${among.nth}`),
+      ...tapeHere(later, datum),
     ],
     ...(hung.batten && { batten: hung.batten.line }),
     ...(hung.cord && { cord: hung.cord }),
     datumAboveFloorMm: bottom.levelAboveFloorMm,
     advice: [
-      ...levelAdvice(marks, datum, wall.widthMm),
-      ...levelOrParallel(frame, datum, wall.widthMm, ceilingAt(fit, firstMarkMm)),
+      ...(among ? [] : levelAdvice(marks, datum, wall.widthMm)),
+      ...(among ? [] : levelOrParallel(frame, datum, wall.widthMm, ceilingAt(fit, firstMarkMm))),
       ...hung.advice,
       ...(hung.cord ? offCentreAdvice(hung.bearings.length, firstHookMm, piece.comFromLeftMm) : []),
       ...openingAdvice(frame, wall, bottom.levelAboveFloorMm),
       ...findStuds(wall),
-      ...(hung.batten ? battenSaid(hung.batten, placed, fit, studs !== null) : (studs?.advice ?? [])),
-      ...(courses?.advice ?? []),
+      ...(hung.batten
+        ? battenSaid(hung.batten, placed, fit, studs !== null)
+        : among
+          ? []
+          : (studs?.advice ?? [])),
+      ...(among ? [] : (courses?.advice ?? [])),
     ],
     assumptions: [...bottom.assumptions, ...hung.assumptions, ...(studs?.assumptions ?? [])],
     why: [
-      ...frameWhys(across, bottom),
+      ...(among ? [] : frameWhys(across, bottom)),
       ...placed.flatMap((each, nth) => {
         const bearing = hung.bearings[nth];
         return bearing ? markWhys(each, bearing, across, bottom, piece.heightMm, seat) : [];
       }),
-      ...slopeWhys(marks, datum.fallMm, wall.widthMm),
+      ...slopeWhys(later, datum.fallMm, wall.widthMm, among?.level ?? marks[0]),
       ...(hung.cord && piece.hanging.by === 'cord' ? cordWhys(hung.cord, piece.hanging) : []),
       ...(hung.batten && piece.hanging.by === 'batten'
         ? battenWhys(hung.batten.line, frame, piece.hanging.fromTopMm)
@@ -110,7 +116,7 @@ export function setOut(job: Job): LayoutResult {
 }
 
 /** The ceiling stands in for a datum whose height is not known when that is what heights were said from; it is taken as level. */
-function datumUsed(said: Datum, bottom: BottomEdge): Datum {
+export function datumUsed(said: Datum, bottom: BottomEdge): Datum {
   if (bottom.downFromMm === null || said.kind === 'ceiling') return said;
   return { kind: 'ceiling', aboveFloorMm: bottom.downFromMm, fallMm: mm(0), fallKnown: false };
 }

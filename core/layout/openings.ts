@@ -18,7 +18,7 @@ const LARGER_PLATE = sourced(
 type Openings = Pick<Wall, 'accessories' | 'widthMm'>;
 
 /** Windows and doors as this face has them: one told of on the far side goes through the wall, mirrored. */
-function openingsOf({ accessories, widthMm }: Openings): Accessory[] {
+export function openingsOf({ accessories, widthMm }: Openings): Accessory[] {
   if (!Array.isArray(accessories)) return [];
   return accessories
     .filter(({ kind }) => kind === 'window' || kind === 'door')
@@ -33,28 +33,41 @@ export function overOpening(
   frame: Frame,
   wall: Openings,
   levelAboveFloorMm: Millimetres | null,
+  what = 'The piece',
 ): DoesNotFit | null {
   if (levelAboveFloorMm === null) return null;
   for (const opening of openingsOf(wall)) {
-    const halfWidth = (opening.widthMm ?? LARGER_PLATE.value.width) / 2;
-    const halfHeight = (opening.heightMm ?? LARGER_PLATE.value.height) / 2;
+    const edges = edgesOf(opening, levelAboveFloorMm);
     const moves = [
-      { way: 'left', by: frame.rightMm - (opening.xMm - halfWidth) },
-      { way: 'right', by: opening.xMm + halfWidth - frame.leftMm },
-      { way: 'down', by: frame.topMm + levelAboveFloorMm - (opening.yMm - halfHeight) },
-      { way: 'up', by: opening.yMm + halfHeight - (frame.bottomMm + levelAboveFloorMm) },
+      { way: 'left', by: frame.rightMm - edges.leftMm },
+      { way: 'right', by: edges.rightMm - frame.leftMm },
+      { way: 'down', by: frame.topMm - edges.bottomMm },
+      { way: 'up', by: edges.topMm - frame.bottomMm },
     ];
-    if (moves.every(({ by }) => by > NOISE)) return covers(opening, moves);
+    if (moves.every(({ by }) => by > NOISE)) return covers(opening, moves, what);
   }
   return null;
 }
 
-function covers(opening: Accessory, moves: readonly { way: string; by: number }[]): DoesNotFit {
+/** Edges of an opening in a frame's own heights, `levelAboveFloorMm` below which the floor lies. Millimetres. */
+export function edgesOf(opening: Accessory, levelAboveFloorMm: Millimetres): Frame {
+  const halfWidth = (opening.widthMm ?? LARGER_PLATE.value.width) / 2;
+  const halfHeight = (opening.heightMm ?? LARGER_PLATE.value.height) / 2;
+  const centreMm = opening.yMm - levelAboveFloorMm;
+  return {
+    leftMm: mm(opening.xMm - halfWidth),
+    rightMm: mm(opening.xMm + halfWidth),
+    bottomMm: mm(centreMm - halfHeight),
+    topMm: mm(centreMm + halfHeight),
+  };
+}
+
+function covers(opening: Accessory, moves: readonly { way: string; by: number }[], what: string): DoesNotFit {
   const least = moves.reduce((best, move) => (move.by < best.by ? move : best));
   const over = mm(least.by);
   return doesNotFit(
     'overOpening',
-    `The piece would cover part of the ${opening.kind}, by ${lengthText(over)}.`,
+    `${what} would cover part of the ${opening.kind}, by ${lengthText(over)}.`,
     `Move it at least ${lengthText(over)} ${least.way}, or choose another place.`,
     over,
   );

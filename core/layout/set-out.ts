@@ -24,3 +24,6 @@ export type SetOut = {
 export type DoesNotFit = { ok: false; id: string; text: string; overByMm: Millimetres; clears: string };
 
 export type LayoutResult = SetOut | DoesNotFit;
+
+/** A piece among several: its number from 1, and the mark of another whose level line all heights are taken from. */
+export type Among = { nth: number; level?: Pick<Mark, 'id' | 'fromLeftMm'> };

@@ -42,6 +42,7 @@ export function onStuds(
   wall: Wall,
   room: Room,
   screwDiameterMm: Millimetres = TEN_GAUGE.value,
+  what: 'piece' | 'group' = 'piece',
 ): OnStuds | null {
   const studs = knownStuds(wall);
   if (!studs) return null;
@@ -50,7 +51,7 @@ export function onStuds(
   const said = typeof wall.studs === 'object' && wall.studs.widthMm !== undefined;
   return {
     on,
-    advice: adviceFor(landings, placed, studs, screwDiameterMm, room),
+    advice: adviceFor(landings, placed, studs, screwDiameterMm, room, what),
     assumptions: said ? [] : [narrow],
     basis: [basisOf(EDGE_DIAMETERS), basisOf(TEN_GAUGE)],
   };
@@ -78,6 +79,7 @@ function adviceFor(
   studs: KnownStuds,
   screwDiameterMm: Millimetres,
   room: Room,
+  what: 'piece' | 'group',
 ): string[] {
   const missing = landings.filter((each) => !each.on);
   if (missing.length === 0) return [`Every mark falls in a stud. ${FIND_EDGES}`];
@@ -89,12 +91,12 @@ function adviceFor(
     screwDiameterMm,
     room,
   );
-  if (shift === null) return [`${miss} No move of the piece lands all of them. ${BATTEN_FIRST}`];
+  if (shift === null) return [`${miss} No move of the ${what} lands all of them. ${BATTEN_FIRST}`];
   const way = shift.leastMm < 0 ? 'left' : 'right';
   const least = lengthText(mm(Math.abs(shift.leastMm)));
   const centred = lengthText(mm(Math.abs(shift.centredMm)));
   return [
-    `${miss} Moving the whole piece ${centred} to the ${way} lands every mark${least === centred ? '' : ` (${least} is the least that does)`}. ${FIND_EDGES}`,
+    `${miss} Moving the whole ${what} ${centred} to the ${way} lands every mark${least === centred ? '' : ` (${least} is the least that does)`}. ${FIND_EDGES}`,
     `If it can’t move: ${BATTEN_FIRST[0]?.toLowerCase()}${BATTEN_FIRST.slice(1)}`,
   ];
 }

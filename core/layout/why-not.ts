@@ -14,6 +14,7 @@ export const WHY_NOT = {
   impossibleCord: 'C-FT-8',
   heightNotSaid: 'C-FT-9',
   tooManyScrews: 'C-FT-10',
+  noRoomForGaps: 'C-FT-11',
 } as const;
 
 /** A reason why not, with the number it is over by (0 where a figure is missing rather than too big). */
