@@ -1,16 +1,15 @@
-import { tiltCaution } from './caution/hanging/level.ts';
 import { cautionsOf } from './caution/rules.ts';
+import { holdsAll, type Part, partsOf, worstTilt } from './check-parts.ts';
+import { readBelow, tiltSaid, tiltText, wayOff } from './check-words.ts';
 import { chooseFixing } from './fixing/choose.ts';
 import type { InHand } from './fixing/hand/hand.ts';
-import { holds } from './fixing/hand/in-hand.ts';
+import { groupCautions } from './group/group-cautions.ts';
+import type { GroupJob } from './group-job.ts';
 import type { Job } from './job.ts';
-import { setOut } from './layout/marks.ts';
-import type { SetOut } from './layout/set-out.ts';
-import { TAPE_READING } from './layout/tolerance.ts';
-import { isFor, isOff, type MeasuredMark, offBy, type Pair, paired, tiltBetween } from './measured-marks.ts';
-import { planOf } from './plan.ts';
+import { isFor, isOff, type MeasuredMark, offBy, type Pair, paired } from './measured-marks.ts';
+import { planOfAny } from './plan-of-pieces.ts';
 import type { Caution, Plan, Verdict } from './plan-shape.ts';
-import { type Degrees, degrees, difference, type Millimetres, mm, toTenth } from './quantity.ts';
+import { type Degrees, difference, type Millimetres, toTenth } from './quantity.ts';
 import { rounded } from './tenth.ts';
 
 export type { MeasuredMark };
@@ -32,21 +31,21 @@ export type Check = {
  * itself stops; `care` beyond 2 mm, from 0.2 degrees, where a measured hole comes near a zone, or while
  * a mark is not measured; else `go`. Never throws.
  */
-export function checkOf(job: Job, measured: Measured): Check {
-  const plan = planOf(job);
-  const layout = setOut(job);
-  if (plan.verdict === 'stop' || !layout.ok) return stops(plan);
+export function checkOf(job: Job | GroupJob, measured: Measured): Check {
+  const plan = planOfAny(job);
+  const parts = partsOf(job);
+  if (plan.verdict === 'stop' || parts === null) return stops(plan);
 
   const pairs = paired(plan.marks, measured.marks ?? []);
   const marks = pairs.map((pair) => ({ id: pair.planned.id, offByMm: toTenths(offBy(pair, pairs[0])) }));
-  const tiltDeg = asSaid(tiltBetween(pairs));
+  const tiltDeg = asSaid(worstTilt(parts, pairs));
   const { fixing } = measured;
   const inHand =
-    fixing && Object.values(fixing).some((each) => each !== undefined) ? holds(job, layout, fixing) : null;
-  const cautions = [...newCautions(job, layout, pairs, plan), ...tiltSaid(tiltDeg)];
+    fixing && Object.values(fixing).some((each) => each !== undefined) ? holdsAll(parts, fixing) : null;
+  const cautions = [...newCautions(parts, pairs, plan), ...tiltSaid(tiltDeg)];
   const off = marks.filter(({ offByMm }) => isOff(offByMm));
-  const stray = (measured.marks ?? []).filter((each) => !layout.marks.some((mark) => isFor(mark, each)));
-  const missing = layout.marks.filter((mark) => !pairs.some((pair) => pair.planned.id === mark.id));
+  const stray = (measured.marks ?? []).filter((each) => !plan.marks.some((mark) => isFor(mark, each)));
+  const missing = plan.marks.filter((mark) => !pairs.some((pair) => pair.planned.id === mark.id));
   const begun = (measured.marks?.length ?? 0) > 0;
   const verdict: Verdict =
     cautions.some((each) => each.severity === 'stop') || (inHand && !inHand.holds)
@@ -86,34 +85,17 @@ const toTenths = ({ across, up }: { across: Millimetres; up: Millimetres }) => (
 /** To the hundredth that is given out, so that what reads 0.2 counts as 0.2. */
 const asSaid = (tiltDeg: Degrees | null): Degrees | null => rounded({ tiltDeg }).tiltDeg;
 
-/** A tape from the datum below a later mark reads what the datum's fall makes of it: said, so that nobody moves a right mark. */
-function readBelow({ planned, found }: Pair): string[] {
-  const { id, upMm, upHereMm } = planned;
-  if (upMm === undefined || upHereMm === undefined) return [];
-  const reads = Math.abs(difference(found.upMm, upHereMm)) <= TAPE_READING.value;
-  return reads && Math.abs(difference(upHereMm, upMm)) > TAPE_READING.value
-    ? [
-        `If ${id} was measured up from straight below it, it is right: the datum runs out, and a tape there should read ${toTenth(upHereMm)} mm.`,
-      ]
-    : [];
-}
-
-function tiltSaid(tiltDeg: Degrees | null): Caution[] {
-  const said = tiltDeg === null ? null : tiltCaution(tiltDeg);
-  return said === null ? [] : [said];
-}
-
-function tiltText(tiltDeg: Degrees | null): string[] {
-  return tiltDeg === null || tiltSaid(tiltDeg).length === 0
-    ? []
-    : [
-        `As marked it would hang ${toTenth(degrees(Math.abs(tiltDeg)))} degrees out, ${tiltDeg > 0 ? 'right' : 'left'} side high.`,
-      ];
-}
-
 /** Stops and warnings that the measured holes bring and the planned ones do not: a hole that has wandered to a zone. */
-function newCautions(job: Job, layout: SetOut, pairs: readonly Pair[], plan: Plan): Caution[] {
+function newCautions(parts: readonly Part[], pairs: readonly Pair[], plan: Plan): Caution[] {
   if (pairs.length === 0) return [];
+  const warned = new Set(plan.cautions.filter((each) => each.severity !== 'note').map((each) => each.id));
+  const said = groupCautions(parts.map((part) => asFound(part, pairs)));
+  const stopping = said.filter((each) => each.severity === 'stop');
+  if (stopping.length > 0) return stopping;
+  return said.filter((each) => each.severity === 'warn' && !warned.has(each.id));
+}
+
+function asFound({ job, layout }: Part, pairs: readonly Pair[]): Caution[] {
   const shifted = layout.marks.map((mark) => {
     const found = pairs.find((pair) => pair.planned.id === mark.id)?.found;
     return found
@@ -125,12 +107,8 @@ function newCautions(job: Job, layout: SetOut, pairs: readonly Pair[], plan: Pla
         }
       : mark;
   });
-  const asFound: SetOut = { ...layout, marks: shifted };
-  const warned = new Set(plan.cautions.filter((each) => each.severity !== 'note').map((each) => each.id));
-  const said = cautionsOf({ job, setOut: asFound, fixing: chooseFixing(job, layout), asFound: true });
-  const stopping = said.filter((each) => each.severity === 'stop');
-  if (stopping.length > 0) return stopping;
-  return said.filter((each) => each.severity === 'warn' && !warned.has(each.id));
+  const fixing = chooseFixing(job, layout);
+  return cautionsOf({ job, setOut: { ...layout, marks: shifted }, fixing, asFound: true });
 }
 
 function stops(plan: Plan): Check {
@@ -143,13 +121,4 @@ function stops(plan: Plan): Check {
     cautions,
     text: `Don't drill. ${cautions.map((each) => each.text).join(' ')}`,
   };
-}
-
-function wayOff({ across, up }: { across: Millimetres; up: Millimetres }): string {
-  const ways: string[] = [];
-  if (Math.abs(across) > TAPE_READING.value)
-    ways.push(`${toTenth(mm(Math.abs(across)))} mm too far ${across > 0 ? 'right' : 'left'}`);
-  if (Math.abs(up) > TAPE_READING.value)
-    ways.push(`${toTenth(mm(Math.abs(up)))} mm too ${up > 0 ? 'high' : 'low'}`);
-  return ways.join(' and ');
 }

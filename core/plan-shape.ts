@@ -134,12 +134,20 @@ export type Rejected = { fastener: string; because: string };
 
 export type Plan = {
   verdict: Verdict;
+  /** Null with several pieces, whose frames are in `frames`. */
   frame: Frame | null;
+  /** With several pieces: one for each, in order. */
+  frames?: Frame[];
   marks: Mark[];
   batten?: BattenLine;
+  /** With several pieces of which any hangs on one: one for each, in order. */
+  battens?: (BattenLine | null)[];
   crossChecks: CrossCheck[];
   actions: Actions | null;
+  /** With several pieces the strongest needed. */
   fixing: Fixing | null;
+  /** With several pieces: one for each, in order; none on a stop. */
+  fixings?: Fixing[];
   alternatives: Alternative[];
   rejected: Rejected[];
   cautions: Caution[];

@@ -21,16 +21,24 @@ export function planOf(job: Job): Plan {
   const layout = setOut(job);
   const fixing = layout.ok ? chooseFixing(job, layout) : null;
   const cautions = cautionsOf({ job, setOut: layout, fixing });
+  return rounded(planFrom(job, layout, fixing, cautions));
+}
+
+/** The plan of one piece from what was worked out of it; not rounded yet. */
+export function planFrom(
+  job: Job,
+  layout: LayoutResult,
+  fixing: FixingResult | null,
+  cautions: Caution[],
+): Plan {
   const verdict = verdictOf(cautions);
-  return rounded(
-    verdict === 'stop' || !layout.ok || fixing === null || !fixing.ok
-      ? stopped(job, layout, fixing, cautions)
-      : { ...whole(job, layout, fixing, cautions), verdict },
-  );
+  return verdict === 'stop' || !layout.ok || fixing === null || !fixing.ok
+    ? stopped(job, layout, fixing, cautions)
+    : { ...whole(job, layout, fixing, cautions), verdict };
 }
 
 /** `stop` when anything stops, `care` when anything warns, else `go`. */
-function verdictOf(cautions: readonly Caution[]): Verdict {
+export function verdictOf(cautions: readonly Caution[]): Verdict {
   if (cautions.some((caution) => caution.severity === 'stop')) return 'stop';
   return cautions.some((caution) => caution.severity === 'warn') ? 'care' : 'go';
 }
@@ -64,7 +72,7 @@ function whole(job: Job, layout: Set, held: Held, cautions: Caution[]): Plan {
 }
 
 /** Where coring is unknown and only the solid unit holds, the wall is reckoned as solid: steps and shopping follow that. */
-function reckonedWith(job: Job, { assumptions }: Held): Job {
+export function reckonedWith(job: Job, { assumptions }: Held): Job {
   const solid = assumptions.some(({ field, value }) => field === 'wall.cores' && value === 'solid');
   return solid ? { ...job, wall: { ...job.wall, cores: 'solid' } } : job;
 }

@@ -37,11 +37,18 @@ const BOLTED: readonly Fastener[] = [
 ];
 
 type Item = { item: string; count: number };
+/** One serves every piece hung the same way: a bit, a cartridge. */
+type Entry = Item & { shared?: true };
 
 /** What to buy or take from the van, with how many. Sizes in millimetres and screw gauge. */
 export function shoppingOf(fixing: Fixing, marks: number, job: Job): Item[] {
+  return shoppingEntries(fixing, marks, job).map(({ item, count }) => ({ item, count }));
+}
+
+/** The same, with what one is enough of however many pieces there are. */
+export function shoppingEntries(fixing: Fixing, marks: number, job: Job): Entry[] {
   const { fastener, count, plug, screw, bit } = fixing;
-  const list: Item[] = [];
+  const list: Entry[] = [];
   const beside = BESIDE_THE_SCREW[fastener] ?? (plug ? plugFor(job) : null);
   if (beside) {
     const size = plug ? ` ${tenth(plug.diameterMm)} x ${tenth(plug.lengthMm)} mm` : '';
@@ -49,7 +56,7 @@ export function shoppingOf(fixing: Fixing, marks: number, job: Job): Item[] {
   }
   if (isAdded(fastener, job)) list.push(...addedBoard(fastener, marks));
   if (fastener === 'resin-stud')
-    list.push({ item: 'injection resin rated for this wall, one cartridge', count: 1 });
+    list.push({ item: 'injection resin rated for this wall, one cartridge', count: 1, shared: true });
   if (fastener === 'resin-stud' && isSleeved(job.wall))
     list.push({
       item: `mesh sleeve ${tenth(bit.diameterMm)} mm, as long as the stud goes in the unit`,
@@ -60,11 +67,12 @@ export function shoppingOf(fixing: Fixing, marks: number, job: Job): Item[] {
     list.push({ item: fastener === 'resin-stud' ? threadedStud(screw) : screwName(screw, fastener), count });
   // The pilot is the wood bit itself, where both are one size.
   const size = `${tenth(bit.diameterMm)} mm`;
-  if (bit.kind === 'tile') list.push({ item: `tile bit one size over ${size}`, count: 1 });
+  if (bit.kind === 'tile') list.push({ item: `tile bit one size over ${size}`, count: 1, shared: true });
   if (bit.kind !== 'none')
     list.push({
       item: `${bit.kind === 'tile' ? behindTheTile(job) : bit.kind} bit ${size}`,
       count: 1,
+      shared: true,
     });
   return list;
 }

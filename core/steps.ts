@@ -10,26 +10,29 @@ export function stepsOf(job: Job, plan: Plan): string[] {
   const { fixing } = plan;
   if (!fixing) return [];
   return [
-    'Look at both faces of the wall again; scan across and up. A quiet detector proves nothing.',
-    'Switch off the circuits in this wall at the board and prove them dead; drill on battery.',
+    ...BEFORE_MARKING,
     ...marking(job, plan.marks),
     ...checking(plan.crossChecks),
     ...holeSteps(fixing, job),
-    'Two hands on the frame: one side on, then the other, each hanger seen to be seated. Let the load come on slowly.',
-    'Level on the top edge, press each lower corner, and look yearly at hooks, cord and wall.',
+    ...HANGING,
   ];
 }
+
+export const BEFORE_MARKING: readonly string[] = [
+  'Look at both faces of the wall again; scan across and up. A quiet detector proves nothing.',
+  'Switch off the circuits in this wall at the board and prove them dead; drill on battery.',
+];
+
+export const HANGING: readonly string[] = [
+  'Two hands on the frame: one side on, then the other, each hanger seen to be seated. Let the load come on slowly.',
+  'Level on the top edge, press each lower corner, and look yearly at hooks, cord and wall.',
+];
 
 function marking(job: Job, marks: readonly Mark[]): string[] {
   const [first] = marks;
   if (!first) return [];
-  const datum = job.wall.datum?.kind ?? 'floor';
-  const height =
-    first.downMm !== undefined
-      ? `${tenth(first.downMm)} mm down from the ceiling`
-      : `${tenth(first.upMm ?? 0)} mm up from the ${datum}`;
   return [
-    `Tape on the wall. Mark ${first.id}: ${acrossWords(first)}, ${height}.`,
+    `Tape on the wall. Mark ${first.id}: ${acrossWords(first)}, ${heightWords(first, job.wall)}.`,
     ...(marks.length > 1
       ? ['Carry the height across from that one mark with a level; do not measure up twice.']
       : []),
@@ -37,11 +40,17 @@ function marking(job: Job, marks: readonly Mark[]): string[] {
   ];
 }
 
+export function heightWords({ upMm, downMm }: Mark, { datum }: Job['wall']): string {
+  return downMm !== undefined
+    ? `${tenth(downMm)} mm down from the ceiling`
+    : `${tenth(upMm ?? 0)} mm up from the ${datum?.kind ?? 'floor'}`;
+}
+
 const acrossWords = (mark: Mark): string =>
   `${tenth(mark.fromLeftMm)} mm from the left end, ${tenth(mark.fromRightMm)} mm from the right`;
 
 /** Uneven hangers: a later mark stands off the first one's level line by what they differ. */
-function offLevel(mark: Mark, first: Mark): string {
+export function offLevel(mark: Mark, first: Mark): string {
   const above =
     mark.downMm !== undefined && first.downMm !== undefined
       ? first.downMm - mark.downMm

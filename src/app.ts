@@ -11,7 +11,7 @@ import { securityHeaders } from './http/security-headers.ts';
 import { openApi } from './openapi/openapi.ts';
 import { neutralDoor } from './platforms/neutral/door.ts';
 import { checkRequestSchema } from './schema/check.ts';
-import { jobSchema } from './schema/job.ts';
+import { anyJobSchema } from './schema/group-job.ts';
 import { cautionJson, planJson } from './schema/plan-json.ts';
 import { admit } from './who/admit.ts';
 import { refusedLocally } from './who/local-only.ts';
@@ -43,7 +43,7 @@ export function appOf(doors: Doors): Hono<DoorEnv> {
 
   app.post('/v1/messages', admitted, (c) => neutralDoor(c, crewOf));
   app.post('/v1/plans', admitted, async (c) => {
-    const job = await jsonBody(c, jobSchema);
+    const job = await jsonBody(c, anyJobSchema);
     return job instanceof Response ? job : c.json(planJson(planOf(job)));
   });
   app.post('/v1/checks', admitted, async (c) => {

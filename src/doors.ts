@@ -1,4 +1,5 @@
 import type { Check, Measured } from '../core/check.ts';
+import type { GroupJob } from '../core/group-job.ts';
 import type { Job } from '../core/job.ts';
 import type { Plan } from '../core/plan-shape.ts';
 import type { Config } from './config.ts';
@@ -9,8 +10,8 @@ import type { LogLine } from './http/log-line.ts';
 export type Doors = {
   config: Config;
   crewOf: CrewOf;
-  planOf: (job: Job) => Plan;
-  checkOf: (job: Job, measured: Measured) => Check;
+  planOf: (job: Job | GroupJob) => Plan;
+  checkOf: (job: Job | GroupJob, measured: Measured) => Check;
   /** Milliseconds since 1970. */
   now: () => number;
   log: (line: LogLine) => void;

@@ -1,7 +1,7 @@
 import { createServer, type Server } from 'node:http';
 import { getRequestListener } from '@hono/node-server';
 import { checkOf } from '../core/check.ts';
-import { planOf } from '../core/plan.ts';
+import { planOfAny } from '../core/plan-of-pieces.ts';
 import { begin, resume, step } from '../flows/step.ts';
 import { appOf } from './app.ts';
 import { pageAssets } from './chat/page-assets.ts';
@@ -25,7 +25,7 @@ function start(config: Config): void {
   const app = appOf({
     config,
     crewOf: crews.crewOf,
-    planOf,
+    planOf: planOfAny,
     checkOf,
     now: Date.now,
     log: logLines((text) => process.stdout.write(text)),

@@ -1,5 +1,5 @@
 import { checkOf } from '../core/check.ts';
-import { planOf } from '../core/plan.ts';
+import { planOfAny } from '../core/plan-of-pieces.ts';
 import { appOf } from './app.ts';
 import { readConfig } from './config.ts';
 import { type CrewNamespace, crewsIn } from './crew-object.ts';
@@ -20,7 +20,7 @@ const serveWith = async (env: Env): Promise<Serve> => {
     return () => new Response(refused, { status: 503, headers: { 'content-type': 'text/plain' } });
   }
   const app = appOf({
-    ...{ config: read.config, crewOf: crewsIn(env.CREW), planOf, checkOf, now: Date.now },
+    ...{ config: read.config, crewOf: crewsIn(env.CREW), planOf: planOfAny, checkOf, now: Date.now },
     asset: async (file) => (await env.ASSETS.fetch(`https://assets.local/${file}`)).text(),
     log: (line) => console.log(JSON.stringify(line)),
   });

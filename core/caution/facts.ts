@@ -2,6 +2,7 @@ import type { FixingResult } from '../fixing/choice.ts';
 import type { Job, JobSoFar } from '../job.ts';
 import type { LayoutResult, SetOut } from '../layout/set-out.ts';
 import { massOf } from '../piece/mass.ts';
+import type { Frame } from '../plan-shape.ts';
 import type { Kilograms, Millimetres } from '../quantity.ts';
 import { aboveFloor, bottomFromJob } from './heights.ts';
 
@@ -26,14 +27,29 @@ export type Facts = {
   readonly fixing: FixingResult | null;
   readonly massKg: Kilograms | null;
   readonly onWall: OnWall;
+  /** A piece among others: what they are together, since it can't be moved without them. */
+  readonly group: GroupFacts | null;
   readonly heard: <T>(value: T | undefined) => Heard<NonNullable<T>>;
 };
 
-/** `asFound`: the marks are where a person measured them, and the plan has them elsewhere. */
-export type Context = { job: Job; setOut: LayoutResult; fixing: FixingResult | null; asFound?: true };
+/** Several pieces as one: facts with the rectangle round them and every mark for set-out, and each frame in it. */
+export type GroupFacts = { readonly facts: Facts; readonly frames: readonly Frame[] };
+
+/**
+ * `asFound`: the marks are where a person measured them, and the plan has them elsewhere. Of a piece among others:
+ * `group` is what they are together, `stopped` says that another of them stops the job.
+ */
+export type Context = {
+  job: Job;
+  setOut: LayoutResult;
+  fixing: FixingResult | null;
+  asFound?: true;
+  group?: GroupFacts;
+  stopped?: true;
+};
 
 /** Facts of a whole job with what was computed for it. */
-export function factsOf({ job, setOut, fixing, asFound }: Context): Facts {
+export function factsOf({ job, setOut, fixing, asFound, group }: Context): Facts {
   const set = setOut.ok ? setOut : null;
   return {
     whole: true,
@@ -45,6 +61,7 @@ export function factsOf({ job, setOut, fixing, asFound }: Context): Facts {
     onWall: set
       ? placed(job, set)
       : { leftMm: null, rightMm: null, topMm: null, bottomMm: bottomFromJob(job) },
+    group: group ?? null,
     heard: (value) => value ?? 'unknown',
   };
 }
@@ -59,6 +76,7 @@ export function factsSoFar(job: JobSoFar): Facts {
     fixing: null,
     massKg: massKnown(job),
     onWall: { leftMm: null, rightMm: null, topMm: null, bottomMm: bottomFromJob(job) },
+    group: null,
     heard: (value) => value ?? 'not-asked',
   };
 }

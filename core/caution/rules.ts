@@ -55,7 +55,7 @@ const FOUND = basisOf(sourced(0, 'our-choice', 'a finding on the fixing; severit
 export function cautionsOf(context: Context): Caution[] {
   const facts = factsOf(context);
   const stops = [...notFitting(context), ...applied(STOPS, facts)];
-  const others = stops.length > 0 ? NOT_DRILLING : OTHERS;
+  const others = stops.length > 0 || context.stopped ? NOT_DRILLING : OTHERS;
   const own = [...stops, ...applied(others, facts)];
   return ordered([...own, ...findings(context, own)]);
 }

@@ -1,4 +1,5 @@
 import { checkRequestSchema, checkSchema } from '../schema/check.ts';
+import { anyJobSchema, groupJobSchema } from '../schema/group-job.ts';
 import { jobSchema } from '../schema/job.ts';
 import { messageSchema } from '../schema/message.ts';
 import { planSchema } from '../schema/plan.ts';
@@ -8,8 +9,10 @@ import { answerSchema, loggedPlanSchema } from '../schema/reply.ts';
 /** The bodies that routes take and give, by their names in the description. */
 export const BODIES = {
   Answer: answerSchema,
+  AnyJob: anyJobSchema,
   Check: checkSchema,
   CheckRequest: checkRequestSchema,
+  GroupJob: groupJobSchema,
   Job: jobSchema,
   LoggedPlan: loggedPlanSchema,
   Message: messageSchema,

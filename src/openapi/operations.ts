@@ -80,9 +80,9 @@ export const OPERATIONS: readonly Operation[] = [
     method: 'post',
     path: '/v1/plans',
     id: 'makePlan',
-    summary: 'A whole job in, a plan out. Nothing is kept.',
+    summary: 'A whole job in, of one piece or several, a plan out. Nothing is kept.',
     parameters: [CREW_PARAMETER],
-    takes: { schema: 'Job' },
+    takes: { schema: 'AnyJob' },
     gives: [
       { status: 200, description: 'A plan; `stop` when it cannot or may not be done.', schema: 'Plan' },
     ],

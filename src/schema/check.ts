@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { EXAMPLE_JOB } from './example-job.ts';
 import { LONGEST_MM, lengthMm } from './figures.ts';
-import { jobSchema } from './job.ts';
+import { anyJobSchema } from './group-job.ts';
 import { cautionSchema, FASTENERS, HEADS, verdictSchema } from './plan.ts';
 import { identifier } from './words.ts';
 
@@ -51,7 +51,7 @@ const inHand = z
 /** A job and what was found at the wall (contract, section 6). */
 export const checkRequestSchema = z
   .strictObject({
-    job: jobSchema,
+    job: anyJobSchema,
     measured: z
       .strictObject({
         marks: z

@@ -131,16 +131,22 @@ const assumption = z
   })
   .meta({ id: 'Assumption' });
 
+const frame = z.strictObject({ leftMm: n, rightMm: n, bottomMm: n, topMm: n });
+const batten = z.strictObject({ fromLeftMm: n, toLeftMm: n, upMm: n });
+
 /** A plan (contract, section 5). On `stop` there are no marks and no fixing. */
 export const planSchema = z
   .strictObject({
     verdict: verdictSchema,
-    frame: z.strictObject({ leftMm: n, rightMm: n, bottomMm: n, topMm: n }).nullable(),
+    frame: frame.nullable().describe('Null with several pieces, whose frames are in `frames`.'),
+    frames: z.array(frame).optional().describe('With several pieces: one for each, in order.'),
     marks: z.array(markSchema),
-    batten: z.strictObject({ fromLeftMm: n, toLeftMm: n, upMm: n }).optional(),
+    batten: batten.optional(),
+    battens: z.array(batten.nullable()).optional().describe('With several pieces: one for each, in order.'),
     crossChecks: z.array(crossCheckSchema),
     actions: actions.nullable(),
-    fixing: fixingSchema.nullable(),
+    fixing: fixingSchema.nullable().describe('With several pieces the strongest needed.'),
+    fixings: z.array(fixingSchema).optional().describe('With several pieces: one for each, in order.'),
     alternatives: z.array(z.strictObject({ fastener: z.enum(FASTENERS), utilisation: n, text: z.string() })),
     rejected: z.array(z.strictObject({ fastener: z.string(), because: z.string() })),
     cautions: z.array(cautionSchema),

@@ -33,9 +33,16 @@ function leaves(issue: Issue): Issue[] {
     return issue.keys.map((key) => ({ ...issue, keys: [key], path: [...issue.path, key] }));
   if (issue.code !== 'invalid_union') return [issue];
   const reached = issue.errors.filter((alternative) => alternative.every((each) => each.path.length > 0));
-  const [closest] = reached;
+  const [closest = ofItsKind(issue.errors)] = reached;
   if (!closest) return [issue];
   return closest.flatMap((each) => leaves({ ...each, path: [...issue.path, ...each.path] }));
+}
+
+/** With a field too many in every alternative, the one that has least against what came. */
+function ofItsKind(alternatives: readonly Issue[][]): Issue[] | undefined {
+  return alternatives
+    .filter((own) => own.every((each) => each.path.length > 0 || each.code === 'unrecognized_keys'))
+    .sort((one, other) => one.length - other.length)[0];
 }
 
 function fieldError(root: Described, issue: Issue, body: unknown): FieldError {
@@ -56,12 +63,10 @@ function fieldError(root: Described, issue: Issue, body: unknown): FieldError {
   };
 }
 
-/** Contract, section 4, has `pieces`; until several pieces are worked out, a plain sentence instead. */
-const SEVERAL_PIECES =
-  'one piece, in `piece`: several pieces on one wall are not worked out yet, so send them one at a time';
+const ONE_OR_SEVERAL = 'either one piece, in `piece`, or several in `pieces` with `arrange`, not both';
 
 function unknownField(key: string, around: readonly Described[]): string {
-  if (key === 'pieces' || key === 'arrange') return SEVERAL_PIECES;
+  if (key === 'pieces' || key === 'arrange') return ONE_OR_SEVERAL;
   const fields = [...new Set(around.flatMap((part) => Object.keys(part.properties ?? {})))];
   return `no field of this name; there are ${fields.join(', ')}`;
 }

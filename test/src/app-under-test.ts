@@ -1,4 +1,5 @@
 import type { Check, Measured } from '../../core/check.ts';
+import type { GroupJob } from '../../core/group-job.ts';
 import type { Job } from '../../core/job.ts';
 import type { Plan } from '../../core/plan-shape.ts';
 import { newtons } from '../../core/quantity.ts';
@@ -12,7 +13,7 @@ export type AppUnderTest = {
   request: (path: string, init?: RequestInit) => Promise<Response>;
   taken: Map<string, CrewMessage[]>;
   lines: LogLine[];
-  jobs: Job[];
+  jobs: (Job | GroupJob)[];
   /** Milliseconds since 1970; a test may move it. */
   clock: { now: number };
   break: (error: Error) => void;
@@ -38,7 +39,7 @@ export async function appUnderTest(env: Record<string, string> = {}): Promise<Ap
   if (!read.ok) throw new Error(read.refused.join(' '));
   const { crewOf, taken } = fakeCrews();
   const lines: LogLine[] = [];
-  const jobs: Job[] = [];
+  const jobs: (Job | GroupJob)[] = [];
   const clock = { now: VECTOR_TIME_S * 1000 };
   let broken: Error | null = null;
   const app = appOf({
@@ -49,7 +50,7 @@ export async function appUnderTest(env: Record<string, string> = {}): Promise<Ap
       jobs.push(job);
       return EMPTY_PLAN;
     },
-    checkOf: (_job: Job, measured: Measured): Check => ({
+    checkOf: (_job: Job | GroupJob, measured: Measured): Check => ({
       verdict: 'go',
       marks: (measured.marks ?? []).map(({ id, fromLeftMm, upMm }) => ({
         id,

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { checkOf } from '../../core/check.ts';
-import { planOf } from '../../core/plan.ts';
+import { planOfAny } from '../../core/plan-of-pieces.ts';
 import { begin, resume, step } from '../../flows/step.ts';
 import { appOf } from '../../src/app.ts';
 import { readConfig } from '../../src/config.ts';
@@ -28,7 +28,7 @@ export async function realApp(): Promise<RealApp> {
   const crews = openCrews(folder, { begin, resume, step });
   const { config } = read;
   const app = appOf({
-    ...{ config, crewOf: crews.crewOf, planOf, checkOf, now: Date.now },
+    ...{ config, crewOf: crews.crewOf, planOf: planOfAny, checkOf, now: Date.now },
     log: () => {},
     asset: async () => '',
   });

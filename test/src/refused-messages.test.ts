@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { expect, test } from 'vitest';
 import { checkOf } from '../../core/check.ts';
-import { planOf } from '../../core/plan.ts';
+import { planOfAny } from '../../core/plan-of-pieces.ts';
 import { begin, resume, step } from '../../flows/step.ts';
 import { appOf } from '../../src/app.ts';
 import { readConfig } from '../../src/config.ts';
@@ -47,7 +47,7 @@ async function sent({ body, headers, crew }: Sent): Promise<[status: number, tur
   const folder = tempFolder();
   const crews = openCrews(folder, { begin, resume, step });
   const app = appOf({
-    ...{ config: read.config, crewOf: crews.crewOf, planOf, checkOf, now: Date.now },
+    ...{ config: read.config, crewOf: crews.crewOf, planOf: planOfAny, checkOf, now: Date.now },
     log: () => {},
     asset: async () => '',
   });

@@ -2,9 +2,9 @@ import { overOpening } from '../../layout/openings.ts';
 import type { Frame } from '../../plan-shape.ts';
 import { type Millimetres, mm } from '../../quantity.ts';
 import { type Room, smallestMove } from '../../wall/clear-move.ts';
-import type { Facts } from '../facts.ts';
+import type { Facts, GroupFacts } from '../facts.ts';
 import { radiusOf } from '../holes.ts';
-import { once } from '../once.ts';
+import { once, onceOf } from '../once.ts';
 import { pointsOf, zonesFor } from './services-where.ts';
 
 /** Room sideways, from the frame to the ends of the wall. */
@@ -25,10 +25,10 @@ function uprightRoom({ job, setOut, onWall: { bottomMm, topMm } }: Facts): Room 
   };
 }
 
-/** Whether the frame, so far over and up, covers no window or door. */
-function staysOffOpenings({ job, setOut }: Facts, acrossMm: number, upMm: number): boolean {
+/** Whether a frame, so far over and up, covers no window or door. */
+function staysOffOpenings({ job, setOut }: Facts, frame: Frame, acrossMm: number, upMm: number): boolean {
   if (!setOut || !job.wall) return true;
-  const { leftMm, rightMm, bottomMm, topMm } = setOut.frame;
+  const { leftMm, rightMm, bottomMm, topMm } = frame;
   const moved: Frame = {
     leftMm: mm(leftMm + acrossMm),
     rightMm: mm(rightMm + acrossMm),
@@ -45,21 +45,29 @@ const clears = (margin: boolean): string => (margin ? 'clears it with room to sp
 /** Which way and how far the whole piece has to go, or that no move serves; a hole that wandered goes back. */
 export const moveText = once((facts): string => {
   if (facts.asFound) return 'The plan keeps clear of it: put the hole where the plan has it.';
+  if (facts.group) return moveOfGroup(facts.group);
+  return moveOf(facts, facts.setOut ? [facts.setOut.frame] : [], 'piece');
+});
+
+/** Pieces that are spaced by each other move together, each frame clear of every opening. */
+const moveOfGroup = onceOf(({ facts, frames }: GroupFacts): string => moveOf(facts, frames, 'group'));
+
+function moveOf(facts: Facts, frames: readonly Frame[], what: 'piece' | 'group'): string {
   const zones = zonesFor(facts).filter((zone) => zone.firm);
   const holes = pointsOf(facts);
   const radius: Millimetres = radiusOf(facts);
   const sideways = smallestMove(holes, zones, sideRoom(facts), radius, 'across', (by) =>
-    staysOffOpenings(facts, by, 0),
+    frames.every((frame) => staysOffOpenings(facts, frame, by, 0)),
   );
   if (sideways) {
     const way = sideways.byMm < 0 ? 'left' : 'right';
-    return `Move the whole piece at least ${Math.abs(sideways.byMm)} mm to the ${way}: that ${clears(sideways.margin)}.`;
+    return `Move the whole ${what} at least ${Math.abs(sideways.byMm)} mm to the ${way}: that ${clears(sideways.margin)}.`;
   }
   const upright = smallestMove(holes, zones, uprightRoom(facts), radius, 'up', (by) =>
-    staysOffOpenings(facts, 0, by),
+    frames.every((frame) => staysOffOpenings(facts, frame, 0, by)),
   );
   if (upright) {
-    return `No move sideways clears it. ${upright.byMm < 0 ? 'Lower' : 'Raise'} the whole piece at least ${Math.abs(upright.byMm)} mm: that ${clears(upright.margin)}.`;
+    return `No move sideways clears it. ${upright.byMm < 0 ? 'Lower' : 'Raise'} the whole ${what} at least ${Math.abs(upright.byMm)} mm: that ${clears(upright.margin)}.`;
   }
   return 'No move along this wall clears it: choose another wall, or a picture rail that needs no hole.';
-});
+}

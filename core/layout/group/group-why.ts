@@ -28,7 +28,7 @@ export function groupWhys(job: GroupJob, { placed, parts }: Around): Why[] {
   return [
     ...(parts.length === 0 && across.gap ? [why('gap', across.gap, across.gapMm)] : []),
     ...(up.gap ? [why('gap', up.gap, up.gapMm)] : []),
-    ...(parts.length === 0 ? [why('frame 1 column left edge', across.start, across.leftsMm[0] ?? 0)] : []),
+    ...(parts.length === 0 ? [why('group left edge', across.start, across.leftsMm[0] ?? 0)] : []),
     why('group bottom edge', { formula: ofGroup(up.group.formula), inputs }, up.group.bottomMm),
     ...frames.map((frame, at) => leftWhy(job, placed, parts, frame, at)),
     ...frames.map((frame, at) => bottomWhy(placed, frame, at)),
@@ -66,9 +66,9 @@ function leftWhy(
   const column = at % placed.cells.columns;
   const left = placed.across.leftsMm[column] ?? 0;
   const told = {
-    formula: 'frame 1 column left edge + widths before + gaps before x gap + to the middle of its column',
+    formula: 'group left edge + widths before + gaps before x gap + to the middle of its column',
     inputs: {
-      'frame 1 column left edge': placed.across.leftsMm[0] ?? 0,
+      'group left edge': placed.across.leftsMm[0] ?? 0,
       'widths before': sum(placed.widthsMm.slice(0, column)),
       'gaps before': column,
       gap: placed.across.gapMm,
