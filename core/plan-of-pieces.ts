@@ -16,7 +16,7 @@ import { rounded } from './tenth.ts';
  * Several pieces on one wall in, one plan out: marks 1A, 1B, 2A …, a frame and a fixing for each piece in order.
  * What stops one stops all. Lengths in millimetres to a tenth, forces in newtons. Never throws.
  */
-export function planOfPieces(job: GroupJob): Plan {
+function planOfPieces(job: GroupJob): Plan {
   const group = setOutGroup(job);
   const pieces = group.pieces.map(({ job: own, layout }) => ({
     job: own,

@@ -46,16 +46,19 @@ const TAKEN: object[] = [
 
 /** Several pieces: contract, section 4, last point. */
 export function groupJobContract(appWith: AppFactory): void {
-  test.each(REFUSED)('several pieces arranged as %s are refused at the field', async (_, job, path, words) => {
-    const app = await appWith();
-    const response = await app.request('/v1/plans', posted(job));
-    expect(response.status).toBe(422);
-    const { errors } = await response.json();
-    expect(errors).toContainEqual(
-      expect.objectContaining({ path, expected: expect.stringMatching(words), example: expect.anything() }),
-    );
-    expect(app.jobs).toHaveLength(0);
-  });
+  test.each(REFUSED)(
+    'several pieces arranged as %s are refused at the field',
+    async (_, job, path, words) => {
+      const app = await appWith();
+      const response = await app.request('/v1/plans', posted(job));
+      expect(response.status).toBe(422);
+      const { errors } = await response.json();
+      expect(errors).toContainEqual(
+        expect.objectContaining({ path, expected: expect.stringMatching(words), example: expect.anything() }),
+      );
+      expect(app.jobs).toHaveLength(0);
+    },
+  );
 
   test.each(TAKEN)('several pieces arranged as %j are taken as they were sent', async (arrange) => {
     const app = await appWith();
