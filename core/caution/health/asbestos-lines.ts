@@ -9,6 +9,7 @@ export type Suspect =
   | 'insulating-board'
   | 'textured-coating'
   | 'joint-compound-plasterboard'
+  | 'tile-backing'
   | 'not-suspect';
 
 /** Built in `likely` or before: presumed. After that and up to `doubt`: in doubt. Later: unlikely. Years. */
@@ -49,15 +50,32 @@ export type AsbestosCase = {
 
 export type AsbestosFinding = { id: 'C-AB-1' | 'C-AB-2' | 'C-AB-3' | 'C-AB-4'; severity: Severity };
 
+const PRESUMED: AsbestosFinding = { id: 'C-AB-1', severity: 'stop' };
+const IN_DOUBT: AsbestosFinding = { id: 'C-AB-3', severity: 'warn' };
+const UNLIKELY: AsbestosFinding = { id: 'C-AB-4', severity: 'note' };
+
 /** The line for a country; a country not in the table, or not known, has the latest line there is. */
 export function lineFor(country: Country | 'unknown'): Sourced<Lines> {
   return country === 'unknown' ? ASBESTOS_LINES.other : (ASBESTOS_LINES[country] ?? ASBESTOS_LINES.other);
 }
 
+/** Countries whose own lines take in filled board joints; where none is known the job may be in one of them. */
+const JOINTS_STOP: readonly (Country | 'unknown')[] = ['AU', 'US', 'CA', 'other', 'unknown'];
+
+/**
+ * Where nobody knows the country old joints stop up to the latest line of a country that has one for them; the
+ * ban of imports elsewhere says nothing of filler.
+ */
+const jointLines = (country: Country | 'unknown'): Lines =>
+  country === 'other' || country === 'unknown'
+    ? { likely: ASBESTOS_LINES.AU.value.likely, doubt: lineFor(country).value.doubt }
+    : lineFor(country).value;
+
 /**
  * Whether a material of a year stops the job. A suspect sheet or coating of unknown year counts as old.
- * Filled joints of plasterboard stop only in the US, where a document says so; elsewhere they are in doubt
- * when old, and of unknown year they are no stop, since plain board by itself is not suspect.
+ * Filled joints of plasterboard stop where a country's line takes them in; elsewhere they are in doubt when
+ * old, and of unknown year they are no stop, since plain board by itself is not suspect. Nor is the sheet
+ * behind tiles when its year is unknown: it is in doubt.
  */
 export function asbestosFinding({
   country,
@@ -66,23 +84,24 @@ export function asbestosFinding({
   testedClear,
 }: AsbestosCase): AsbestosFinding | null {
   if (testedClear) return null;
-  if (material === 'not-suspect') return { id: 'C-AB-4', severity: 'note' };
-  const { likely, doubt } = lineFor(country).value;
+  if (material === 'not-suspect') return UNLIKELY;
   const joints = material === 'joint-compound-plasterboard';
-  if (year === null) return joints ? { id: 'C-AB-4', severity: 'note' } : { id: 'C-AB-1', severity: 'stop' };
-  if (year <= likely) {
-    return joints && country !== 'US'
-      ? { id: 'C-AB-3', severity: 'warn' }
-      : { id: 'C-AB-1', severity: 'stop' };
-  }
-  if (year > doubt) return { id: 'C-AB-4', severity: 'note' };
-  return joints || material === 'textured-coating'
-    ? { id: 'C-AB-3', severity: 'warn' }
+  const { likely, doubt } = joints ? jointLines(country) : lineFor(country).value;
+  if (year === null) return ofUnknownYear(material);
+  if (year <= likely) return joints && !JOINTS_STOP.includes(country) ? IN_DOUBT : PRESUMED;
+  if (year > doubt) return UNLIKELY;
+  return joints || material === 'textured-coating' || material === 'tile-backing'
+    ? IN_DOUBT
     : sheetInDoubt(country);
+}
+
+function ofUnknownYear(material: Suspect): AsbestosFinding {
+  if (material === 'joint-compound-plasterboard') return UNLIKELY;
+  return material === 'tile-backing' ? IN_DOUBT : PRESUMED;
 }
 
 /** Between the line and the ban a sheet is tested first where a document says so, else it is in doubt. */
 function sheetInDoubt(country: Country | 'unknown'): AsbestosFinding {
   if (country === 'AU') return { id: 'C-AB-2', severity: 'stop' };
-  return country === 'US' ? { id: 'C-AB-1', severity: 'stop' } : { id: 'C-AB-3', severity: 'warn' };
+  return country === 'US' ? PRESUMED : IN_DOUBT;
 }

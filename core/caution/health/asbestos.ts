@@ -15,6 +15,10 @@ import {
 const CLEARS =
   'A laboratory result that says the sheet or coating is clear (a competent person takes the sample), or a way without holes: a picture rail, a wall of another material, or standing the piece on the floor.';
 
+/** Old tiles on a frame often stand on a sheet that is not what the rest of the room is lined with. */
+const tiledOnFrame = ({ job: { wall } }: Facts): boolean =>
+  wall?.finish?.kind === 'tile' && wall.baseMaterial?.endsWith('-studs') === true;
+
 /** Every suspect thing in this wall. A coating nobody has named is not by itself suspect. */
 function suspectsOf(facts: Facts): Suspect[] {
   const { baseMaterial, coating } = facts.job.wall ?? {};
@@ -22,6 +26,7 @@ function suspectsOf(facts: Facts): Suspect[] {
   if (baseMaterial === 'fibre-cement-on-studs') suspects.push('fibre-cement');
   if (coating === 'textured') suspects.push('textured-coating');
   if (baseKind(facts)?.plasterboard) suspects.push('joint-compound-plasterboard');
+  if (tiledOnFrame(facts)) suspects.push('tile-backing');
   return suspects.length > 0 ? suspects : ['not-suspect'];
 }
 
@@ -63,7 +68,8 @@ const isSuspect = (facts: Facts): boolean => !suspectsOf(facts).includes('not-su
 function thing(facts: Facts): string {
   const suspects = suspectsOf(facts);
   if (suspects.includes('fibre-cement')) return 'A fibre cement sheet';
-  return suspects.includes('textured-coating') ? 'A textured coating' : 'The filler over board joints';
+  if (suspects.includes('textured-coating')) return 'A textured coating';
+  return suspects.includes('tile-backing') ? 'The sheet behind tiles' : 'The filler over board joints';
 }
 
 function age(facts: Facts): string {
