@@ -2,7 +2,9 @@ import type { JobSoFar } from '../job.ts';
 import type { Caution, Severity } from '../plan-shape.ts';
 import { basisOf, sourced } from '../sources.ts';
 import { type Context, type Facts, factsOf, factsSoFar } from './facts.ts';
+import { builtInRules } from './gates/built-in.ts';
 import { gatesRules } from './gates/gates.ts';
+import { separatingRules } from './gates/separating.ts';
 import { tenancyRules } from './gates/tenancy.ts';
 import { hangingRules } from './hanging/hanging.ts';
 import { levelRules } from './hanging/level.ts';
@@ -26,6 +28,8 @@ export const RULES: readonly Rule[] = [
   ...servicesRules,
   ...wallKindRules,
   ...gatesRules,
+  ...separatingRules,
+  ...builtInRules,
   ...tenancyRules,
   ...bathroomRules,
   ...peopleBelowRules,

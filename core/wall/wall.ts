@@ -81,6 +81,9 @@ type Courses = {
   perpendMm?: Millimetres;
 };
 
+/** What a wall may be built round: a hole anywhere in it may meet some of it. */
+export type Hidden = 'pocket-door' | 'cistern' | 'boiler' | 'flue' | 'meter' | 'wall-heating';
+
 export type Wall = {
   baseMaterial: BaseMaterial;
   cores?: Cores;
@@ -105,5 +108,10 @@ export type Wall = {
   asbestos?: 'tested-clear' | 'not-tested' | 'unknown';
   tensioned?: 'no' | 'possible' | 'scanned' | 'unknown';
   separating?: boolean | 'unknown';
+  /** Insulation and a vapour seal may stand behind the sheet of an outside wall. */
+  external?: boolean | 'unknown';
+  /** Common property: a corridor or stair of flats, the outside, the structure. */
+  common?: boolean | 'unknown';
+  hides?: Hidden[];
   condition?: 'sound' | 'poor' | 'unknown';
 };

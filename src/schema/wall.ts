@@ -127,6 +127,15 @@ export const wallSchema = z
     asbestos: z.enum(['tested-clear', 'not-tested', 'unknown']).exactOptional(),
     tensioned: z.enum(['no', 'possible', 'scanned', 'unknown']).exactOptional(),
     separating: yesNoUnknown.exactOptional(),
+    external: yesNoUnknown.exactOptional().describe('An outside wall.'),
+    common: yesNoUnknown
+      .exactOptional()
+      .describe('Common property, as a corridor of flats is: stops without consent.'),
+    hides: z
+      .array(z.enum(['pocket-door', 'cistern', 'boiler', 'flue', 'meter', 'wall-heating']))
+      .max(6)
+      .exactOptional()
+      .describe('What the wall is built round; any of it stops the job.'),
     condition: orUnknown(z.enum(['sound', 'poor'])).exactOptional(),
   })
   .meta({ id: 'Wall', examples: [EXAMPLE_JOB.wall] });

@@ -4,7 +4,6 @@ import { sourced } from '../../sources.ts';
 import type { Facts } from '../facts.ts';
 import { asbestosStops } from '../health/asbestos.ts';
 import { from, type Rule } from '../rule.ts';
-import { baseKind } from '../wall/base-kinds.ts';
 
 const TENSIONED = sourced(
   0,
@@ -14,9 +13,6 @@ const TENSIONED = sourced(
 );
 const LISTED = sourced(0, 'PLBCA:1990', 's.7', 'from-memory');
 const OLD_HOUSE = sourced(1919, 'our-choice', 'a house this old may be protected', 'our-choice', 'year');
-const PARTY = sourced(0, 'PartyWall:1996', 'plugs and screws for ordinary wall units', 'read-secondary');
-const SEPARATING = sourced(0, 'separating-walls', 'general', 'from-memory');
-const SEALS = sourced(0, 'common-practice', 'steel frames and vapour seals', 'common-practice');
 const DESIGNED = sourced(kg(50), 'our-choice', 'safety 11: someone who can design and sign', 'our-choice');
 
 /** Known to be possible stops anywhere; not known stops in a flat only, and warns elsewhere. */
@@ -27,15 +23,6 @@ function tensioned(facts: Facts): Severity | null {
   if (heard !== 'unknown') return null;
   return facts.job.building?.kind === 'flat' ? 'stop' : 'warn';
 }
-
-/** Whether a way of fixing may be used in a fire or sound separating wall: never one that cuts out or goes through. */
-export function inSeparatingWall(fixing: 'surface' | 'cut-out' | 'through-bolt'): Severity {
-  return fixing === 'surface' ? 'warn' : 'stop';
-}
-
-const separating = ({ whole, job }: Facts): boolean => whole && job.wall?.separating === true;
-const isUk = ({ job }: Facts): boolean => job.building?.country === 'UK';
-const isFlat = ({ job }: Facts): boolean => job.building?.kind === 'flat';
 
 const mayBeProtected = (facts: Facts): boolean => {
   const { heritage, yearBuilt } = facts.job.building ?? {};
@@ -57,7 +44,7 @@ const nothingHolds = (facts: Facts): boolean =>
 
 const isPublic = ({ job }: Facts): boolean => job.building?.kind === 'public';
 
-/** Gates: what has to be right before anyone drills, whatever the fixing. */
+/** What has to be right before anyone drills: tensioned steel, old fabric, and what nobody may decide from a table. */
 export const gatesRules: readonly Rule[] = [
   {
     id: 'C-GT-1',
@@ -114,34 +101,5 @@ export const gatesRules: readonly Rule[] = [
     text: ({ fixing }) => (fixing?.ok === false ? fixing.because : ''),
     clears: ({ fixing }) => (fixing?.ok === false ? fixing.clears : ''),
     basis: from(DESIGNED),
-  },
-  {
-    id: 'C-GT-5',
-    severity: 'warn',
-    applies: separating,
-    text: (facts) =>
-      `A fire or sound separating wall: no cut-outs, no through-bolts${baseKind(facts)?.masonry ? '; plugs and screws stay well short of half the wall' : "; surface screws into studs only, with the owner's or manager's yes"}.`,
-    basis: from(SEPARATING),
-  },
-  {
-    id: 'C-GT-4',
-    severity: 'note',
-    applies: (facts) => separating(facts) && isUk(facts) && baseKind(facts)?.masonry === true,
-    text: 'A UK party wall: ordinary plugs and screws are too minor to need a notice.',
-    basis: from(PARTY),
-  },
-  {
-    id: 'C-GT-6',
-    severity: 'note',
-    applies: (facts) => facts.whole && isFlat(facts),
-    text: 'In flats the corridor, the outside walls and often the structure are common property, which is not yours to drill.',
-    basis: from(SEPARATING),
-  },
-  {
-    id: 'C-GT-8',
-    severity: 'warn',
-    applies: (facts) => facts.whole && facts.job.wall?.baseMaterial === 'plasterboard-on-steel-studs',
-    text: 'A steel-frame wall: on an outside wall a hole can cut the vapour seal, and wall heating may run in it. Ask, and keep out of both.',
-    basis: from(SEALS),
   },
 ];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { EVENT_CAUTIONS } from '../../../../core/caution/events.ts';
-import { inSeparatingWall } from '../../../../core/caution/gates/gates.ts';
+import { inSeparatingWall } from '../../../../core/caution/gates/separating.ts';
 import { replyDue } from '../../../../core/caution/gates/tenancy.ts';
 import { cordFactor } from '../../../../core/caution/hanging/hanging.ts';
 import { tiltCaution } from '../../../../core/caution/hanging/level.ts';
