@@ -28,8 +28,8 @@ function gapAbove({ job, setOut, onWall: { topMm } }: Facts): number | null {
 /** A narrow gap under a ceiling whose level nobody knows, or that is known to slope. */
 function wedge(facts: Facts): boolean {
   const gap = gapAbove(facts);
-  const { datum } = facts.job.wall ?? {};
-  const levelCeiling = datum?.kind === 'ceiling' && datum.fallMm === 0;
+  const { ceilingFallMm, datum } = facts.job.wall ?? {};
+  const levelCeiling = ceilingFallMm === 0 || (datum?.kind === 'ceiling' && datum.fallMm === 0);
   return facts.whole && facts.setOut !== null && gap !== null && gap < SMALL_GAP.value && !levelCeiling;
 }
 

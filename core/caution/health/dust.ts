@@ -1,5 +1,6 @@
 import type { Country } from '../../job.ts';
 import { type Sourced, sourced } from '../../sources.ts';
+import type { BaseMaterial } from '../../wall/wall.ts';
 import type { Facts } from '../facts.ts';
 import { from, type Rule } from '../rule.ts';
 import { baseKind, drills } from '../wall/base-kinds.ts';
@@ -22,6 +23,27 @@ const dusty = (facts: Facts): boolean =>
 const hardFinish = ({ job }: Facts): boolean =>
   job.wall?.finish?.kind === 'tile' || job.wall?.finish?.kind === 'render';
 
+const DUST: Partial<Record<BaseMaterial, string>> = {
+  'clay-brick': 'Brick',
+  'concrete-block': 'Block',
+  concrete: 'Concrete',
+  'aerated-concrete': 'Block',
+  'natural-stone': 'Stone',
+  'plasterboard-on-dabs': 'Block',
+  'lath-and-plaster': 'Old sand plaster',
+  'fibre-cement-on-studs': 'Cement sheet',
+};
+
+/** "Brick", "Tile and brick"; a tiled board has only the tile's. */
+function dustOf({ job: { wall } }: Facts): string {
+  const base = wall && DUST[wall.baseMaterial ?? 'unknown'];
+  if (wall?.finish?.kind !== 'tile') return base ?? 'Render';
+  return base === undefined ? 'Tile' : `Tile and ${base.toLowerCase()}`;
+}
+
+const hammers = ({ fixing }: Facts): boolean =>
+  fixing?.ok === true && fixing.fixing.bit.action === 'hammer-after-finish';
+
 const extracted = ({ job }: Facts): boolean => job.crew?.dustExtraction === true;
 
 /** The limit where one is known, so that the crew can see how little is too much. */
@@ -39,7 +61,7 @@ export const dustRules: readonly Rule[] = [
     whileDrilling: true,
     applies: (facts) => dusty(facts) && !extracted(facts),
     text: (facts) =>
-      `Dust of brick, block, concrete, stone, tile or cement sheet harms lungs. Use a shroud and a vacuum with a fine filter at the hole. If you can't, wear a fitted P2, FFP3 or N95 mask, keep others out, shut the door, and don't blow the hole out.${limitText(facts)}`,
+      `${dustOf(facts)} dust harms lungs. Use a shroud and a vacuum with a fine filter at the hole. If you can't, wear a fitted P2, FFP3 or N95 mask, keep others out, shut the door, and don't blow the hole out.${limitText(facts)}`,
     basis: from(TABLE_1, MASK),
   },
   {
@@ -63,7 +85,8 @@ export const dustRules: readonly Rule[] = [
     severity: 'note',
     whileDrilling: true,
     applies: (facts) => facts.whole && drills(facts),
-    text: 'Glasses on. Ear protection for hammer drilling.',
+    text: (facts) =>
+      hammers(facts) ? 'Glasses on, and ear protection: this is hammer drilling.' : 'Glasses on.',
     basis: from(EYES),
   },
 ];

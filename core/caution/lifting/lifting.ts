@@ -37,11 +37,14 @@ export function twoPersonFigure(each: Kilograms = singleFigure('m', ['shoulder-e
   return figure === 'notCovered' ? 0 : figure;
 }
 
-/** Lifting index of one person alone; null where the equation does not reach. */
+/**
+ * Lifting index of one person alone. Hands above the equation's height, or at none that is known, count as at its
+ * end: higher is never easier.
+ */
 function indexOf(facts: Facts, mass: Kilograms): number | null {
   const hands = handsAt(facts);
-  if (hands === null) return null;
-  const V = hands / TEN_MM;
+  const { heightMost } = NIOSH.value;
+  const V = hands === null ? heightMost : Math.min(hands / TEN_MM, heightMost);
   const lift = { H: REACH.value, V, D: Math.abs(V - START.value) };
   return liftingIndex(mass, recommendedWeight(multipliers(lift)));
 }

@@ -39,6 +39,10 @@ const inReach = (facts: Facts): boolean => {
   return facts.whole && glassMayCut(facts) && bottom !== null && glassIsCritical(bottom, doorEdge(facts));
 };
 
+/** Nobody said whether this is a bathroom, and there is a basin under it. */
+const overBasin = ({ heard, job: { place, wall } }: Facts): boolean =>
+  place?.below === 'basin' && heard(wall?.wet) === 'unknown';
+
 /** An Australian bathroom, a mirror below 2 m that is not known to be safety glass or acrylic. */
 const bathroomMirror = (facts: Facts): boolean => {
   const { piece, wall, building } = facts.job;
@@ -47,7 +51,7 @@ const bathroomMirror = (facts: Facts): boolean => {
     facts.whole &&
     building?.country === 'AU' &&
     piece?.kind === 'mirror' &&
-    (wall?.wet === 'bathroom' || wall?.wet === 'shower') &&
+    (wall?.wet === 'bathroom' || wall?.wet === 'shower' || overBasin(facts)) &&
     glassMayCut(facts) &&
     (bottom === null || bottom < BATHROOM.value)
   );

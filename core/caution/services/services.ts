@@ -1,4 +1,4 @@
-import { type Millimetres, mm } from '../../quantity.ts';
+import { least, type Millimetres, mm } from '../../quantity.ts';
 import { sourced } from '../../sources.ts';
 import { CABLE_SETBACK, reachBeforeCable } from '../../wall/stud-setback.ts';
 import type { Facts } from '../facts.ts';
@@ -28,13 +28,15 @@ const LICENCE = sourced(0, 'electrical-law', 'fixed wiring', 'from-memory');
 
 const BOARD = sourced(mm(12.7), 'our-choice', 'half-inch board where none was given', 'our-choice');
 
-/** Depth past which a cable may lawfully be anywhere: 50, and in an American stud wall the board and the setback. */
+/**
+ * Depth past which a cable may lawfully be anywhere: 50, and in an American stud wall the board and the setback
+ * where that is less. A bare stud wall of unknown board counts as the thinner board.
+ */
 export function deepFrom({ job }: Facts): Millimetres {
   const { country } = job.building ?? {};
-  const studs = job.wall?.baseMaterial === 'plasterboard-on-timber-studs';
-  return (country === 'US' || country === 'CA') && studs
-    ? reachBeforeCable(job.wall?.boardMm ?? BOARD.value)
-    : SHALLOW.value;
+  const { baseMaterial, boardMm, boardLayers = 1 } = job.wall ?? {};
+  if ((country !== 'US' && country !== 'CA') || !baseMaterial?.endsWith('-studs')) return SHALLOW.value;
+  return least(SHALLOW.value, reachBeforeCable(mm((boardMm ?? BOARD.value) * boardLayers)));
 }
 
 /** True when a hole of this depth reaches cables that need not keep to any zone. */

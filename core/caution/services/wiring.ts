@@ -7,7 +7,7 @@ const ZONES_SINCE = sourced(1981, 'BS7671:2018', '15th edition, 1981', 'read-sec
 const FISHED = sourced(0, 'NEC:300.4', '300.4(D) exception 2: cables may be fished', 'read-secondary');
 const OURS = sourced(0, 'our-choice', 'safety 1.2: zones unreliable', 'our-choice');
 
-type Why = 'no-rule' | 'old' | 'unknown' | null;
+type Why = 'no-rule' | 'no-country' | 'old' | 'unknown' | null;
 
 /** Why cables may run any way here: no rule in the country, wiring older than the rule, or nobody knows. */
 function wiringDoubt({ job }: Facts): Why {
@@ -15,12 +15,15 @@ function wiringDoubt({ job }: Facts): Why {
   if (country === 'US' || country === 'CA') return 'no-rule';
   const year = typeof rewiredYear === 'number' ? rewiredYear : yearBuilt;
   if (typeof year !== 'number') return 'unknown';
-  return year < ZONES_SINCE.value ? 'old' : null;
+  if (year < ZONES_SINCE.value) return 'old';
+  return country === undefined || country === 'unknown' ? 'no-country' : null;
 }
 
 const TEXT = {
   'no-rule':
     'Old wiring or new, no rule here says that cables run straight up or across: they may be fished through a finished wall. Treat every spot as unproved.',
+  'no-country':
+    'No country was given, and not every country has a rule of where cables run; old wiring has none at all. Treat every spot as unproved.',
   old: 'Old wiring may run any way it likes. Treat every spot as unproved: scan across and up, and switch off the circuits in this wall.',
   unknown:
     'The age of the wiring is not known, and old wiring may run any way it likes. Treat every spot as unproved: scan across and up, and switch off the circuits in this wall.',

@@ -16,7 +16,7 @@ const kind = (masonry: boolean, silica: boolean, plasterboard: boolean): Kind =>
   plasterboard,
 });
 
-/** What the cautions need to know of each base material. Fibre cement is half silica flour; dabs stand on block. */
+/** What the cautions need to know of each base material. Fibre cement is half silica flour; dabs stand on block; old plaster is lime and sand. */
 const KINDS: Record<BaseMaterial, Kind> = {
   'clay-brick': kind(true, true, false),
   'concrete-block': kind(true, true, false),
@@ -26,7 +26,7 @@ const KINDS: Record<BaseMaterial, Kind> = {
   'plasterboard-on-timber-studs': kind(false, false, true),
   'plasterboard-on-steel-studs': kind(false, false, true),
   'plasterboard-on-dabs': kind(true, true, true),
-  'lath-and-plaster': kind(false, false, false),
+  'lath-and-plaster': kind(false, true, false),
   'fibre-cement-on-studs': kind(false, true, false),
   timber: kind(false, false, false),
   unknown: kind(false, false, false),
