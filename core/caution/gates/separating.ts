@@ -29,7 +29,7 @@ const LEAVES_WHOLE: readonly Fastener[] = [
 ];
 
 /** Whether a hole of this depth goes half through a wall of this thickness or further. */
-export function reachesHalf(depthMm: Millimetres, thicknessMm: Millimetres): boolean {
+function reachesHalf(depthMm: Millimetres, thicknessMm: Millimetres): boolean {
   return depthMm >= thicknessMm * SHORT_OF.value;
 }
 
