@@ -9,8 +9,9 @@ import { pryingPull } from '../batten/prying.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
 import { BATTEN } from '../stand-off.ts';
 import { type Gauge, nominalOf } from '../steel/screw-sizes.ts';
+import { timberRouteOf } from '../timber/route.ts';
 import { studCheck } from '../timber/stud-check.ts';
-import { cleatStrength, TIMBER_TAKEN } from '../timber/stud-strength.ts';
+import { cleatStrength } from '../timber/stud-strength.ts';
 import { utilisationWhy } from '../told/why-it-holds.ts';
 import type { BoardPlace } from './board-place.ts';
 import { type BoardRow, boardRow, worstShare } from './board-row.ts';
@@ -38,7 +39,8 @@ export function acrossStuds(gauge: Gauge, place: BoardPlace): Candidate | Unusab
   if (fitted === null) return no('no countersunk screw of that gauge is stocked that long');
 
   const point = pointOf(place, row, batten ? side : mm(side + place.standOffMm));
-  const strength = cleatStrength(gauge, fitted.inWoodMm, place.beyondMm, side, fitted.screwMm);
+  const route = timberRouteOf(job.building?.country);
+  const strength = cleatStrength(route, gauge, fitted.inWoodMm, place.beyondMm, side, fitted.screwMm);
   const worst = studCheck(point, strength, null);
   const count = row.studs * rule.perStud;
   const above = aboveBottom(job, setOut, setOut.marks[0]);
@@ -74,7 +76,7 @@ export function acrossStuds(gauge: Gauge, place: BoardPlace): Candidate | Unusab
       },
     ],
     advice: adviceOf(row, batten),
-    taken: row.found ? [TIMBER_TAKEN] : [TIMBER_TAKEN, STUDS_TAKEN],
+    taken: row.found ? route.taken : [...route.taken, STUDS_TAKEN],
   };
 }
 

@@ -6,8 +6,9 @@ import { envelope, type WorstCheck, worse } from '../acting/worst-check.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
 import { type Gauge, nominalOf, WOOD_SCREW_ROOT } from '../steel/screw-sizes.ts';
 import { type HeadWanted, stockedScrew } from '../stocked-lengths.ts';
+import { timberRouteOf } from '../timber/route.ts';
 import { studCheck } from '../timber/stud-check.ts';
-import { bareStudStrength, STUD_BASIS, studCap, TIMBER_TAKEN } from '../timber/stud-strength.ts';
+import { bareStudStrength, studCap } from '../timber/stud-strength.ts';
 import { LEAD_HOLE, pilotHole } from '../timber/timber-species.ts';
 import { hangerNote } from '../told/hanger-note.ts';
 import { utilisationWhy } from '../told/why-it-holds.ts';
@@ -35,7 +36,8 @@ export function studCandidate(gauge: Gauge, intoMm: number, place: BoardPlace): 
     return no(`no ${keyholes ? 'pan or round head' : 'screw'} of that gauge is stocked that long`);
 
   const arm = mm(beyondMm + standOffMm);
-  const strength = bareStudStrength(gauge, fitted.inWoodMm, arm, fitted.screwMm);
+  const route = timberRouteOf(job.building?.country);
+  const strength = bareStudStrength(route, gauge, fitted.inWoodMm, arm, fitted.screwMm);
   const cap = studCap(gauge, place.boardMm);
   let worst: WorstCheck | null = null;
   for (const each of load.actions.perMark) worst = worse(worst, studCheck(each, strength, cap));
@@ -51,7 +53,7 @@ export function studCandidate(gauge: Gauge, intoMm: number, place: BoardPlace): 
     fixing: () => studFixing(gauge, fitted, setOut.marks.length, held, place),
     why: () => [...studWhys(gauge, fitted, place), ...utilisationWhy(held, point)],
     advice: ['Find both edges of each stud before drilling.'],
-    taken: [TIMBER_TAKEN],
+    taken: route.taken,
   };
 }
 
@@ -117,22 +119,26 @@ export function pilotOf(
 }
 
 /** Why that pilot and that length. */
-export function studWhys(gauge: Gauge, fitted: FittedStudScrew, { beyondMm, shelf }: BoardPlace): Why[] {
+export function studWhys(gauge: Gauge, fitted: FittedStudScrew, place: BoardPlace): Why[] {
+  const { beyondMm, shelf } = place;
+  const country = place.job.building?.country ?? 'unknown';
+  const { basis, name, id } = timberRouteOf(country);
   const rootMm = Math.round(WOOD_SCREW_ROOT.value[gauge].rootMm * 100) / 100;
   return [
+    { of: 'timber route', formula: name, inputs: { country }, result: id, basis },
     {
       of: 'hole depth',
       formula: 'board and finish + screw in the wood, drilled to its full depth',
       inputs: { beyondMm: toTenth(beyondMm), inWoodMm: toTenth(fitted.inWoodMm) },
       result: `${Math.ceil(beyondMm + fitted.inWoodMm)} mm`,
-      basis: STUD_BASIS,
+      basis,
     },
     {
       of: 'screw gauge',
       formula: 'the thinnest of the walk that holds: 0.060 + 0.013 x gauge, in inches',
       inputs: { gauge },
       result: `${gauge} gauge, ${Math.round(nominalOf(gauge).nominalMm * 10) / 10} mm`,
-      basis: STUD_BASIS,
+      basis,
     },
     {
       of: 'pilot hole',
@@ -146,7 +152,7 @@ export function studWhys(gauge: Gauge, fitted: FittedStudScrew, { beyondMm, shel
       formula: 'outside part + board and finish + what goes in the wood, the next stocked length',
       inputs: { outsideMm: toTenth(fitted.outsideMm), beyondMm: toTenth(beyondMm), shelf },
       result: `${Math.round(fitted.screwMm * 10) / 10} mm, ${Math.round(fitted.inWoodMm * 10) / 10} in the wood`,
-      basis: STUD_BASIS,
+      basis,
     },
   ];
 }

@@ -1,11 +1,11 @@
 import { type Newtons, newtons } from '../../quantity.ts';
 import { linear, type PointLoad, type WorstCheck } from '../acting/worst-check.ts';
-import { STUD_BASIS, STUD_CAP_BASIS, type StudStrength } from './stud-strength.ts';
+import { STUD_CAP_BASIS, type StudStrength } from './stud-strength.ts';
 
 /** The worst of a stud screw's modes: lateral and withdrawal together, and the trade's cap where it is lower. */
 export function studCheck(
   point: PointLoad,
-  { lateralN, withdrawalN }: StudStrength,
+  { lateralN, withdrawalN, basis }: StudStrength,
   cap: Newtons | null,
 ): WorstCheck {
   const shearN = newtons(cap === null ? lateralN : Math.min(cap, lateralN));
@@ -16,7 +16,7 @@ export function studCheck(
     mode: draws ? 'timber-withdrawal' : 'timber-lateral',
     resistanceN: draws ? withdrawalN : shearN,
     utilisation: Number.isNaN(utilisation) ? Number.POSITIVE_INFINITY : utilisation,
-    basis: capped ? [...STUD_CAP_BASIS, ...STUD_BASIS] : STUD_BASIS,
+    basis: capped ? [...STUD_CAP_BASIS, ...basis] : basis,
     noSource: false,
   };
 }

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { type Gauge, nominalOf, root, WOOD_SCREW_ROOT } from '../../../core/fixing/steel/screw-sizes.ts';
 import { LOAD_DURATION_CD } from '../../../core/fixing/timber/duration.ts';
+import { timberRouteOf } from '../../../core/fixing/timber/route.ts';
 import { bareStudStrength } from '../../../core/fixing/timber/stud-strength.ts';
 import {
   bearingLength,
@@ -58,5 +59,6 @@ test('a bare 10 gauge shank loaded an inch from SPF bears 20.4 lbf before durati
 });
 
 test('a screw less than six diameters in the wood bears nothing [NDS-2018 12.1.5.6, read]', () => {
-  expect(bareStudStrength(10, mm(28), mm(19), mm(50))).toEqual({ lateralN: 0, withdrawalN: 0 });
+  const by = timberRouteOf('US');
+  expect(bareStudStrength(by, 10, mm(28), mm(19), mm(50))).toMatchObject({ lateralN: 0, withdrawalN: 0 });
 });
