@@ -19,7 +19,7 @@ import { STRENGTH_CLASS_DENSITY, UNKNOWN_STUD_G } from './timber-species.ts';
 import { allowableWithdrawal } from './timber-withdrawal.ts';
 
 /** A screw in unknown softwood as one route reckons it: what the yield modes need, and from yield to what may act for good. */
-export type RoutedScrew = {
+type RoutedScrew = {
   readonly d: RootDiameter;
   readonly bearing: Megapascals;
   readonly bendingYield: Megapascals;
