@@ -1,5 +1,6 @@
 import { holeSteps } from './hole-steps.ts';
 import type { Job } from './job.ts';
+import { bumpersFor } from './layout/lean-advice.ts';
 import type { SetOut } from './layout/set-out.ts';
 import type { Fixing, Mark, Plan } from './plan-shape.ts';
 
@@ -14,7 +15,7 @@ export function stepsOf(job: Job, plan: Plan): string[] {
     ...marking(job, plan.marks),
     ...checking(plan.crossChecks),
     ...holeSteps(fixing, job),
-    ...HANGING,
+    ...hangingSteps([job.piece]),
   ];
 }
 
@@ -23,10 +24,15 @@ export const BEFORE_MARKING: readonly string[] = [
   'Switch off the circuits in this wall at the board and prove them dead; drill on battery.',
 ];
 
-export const HANGING: readonly string[] = [
-  'Two hands on the frame: one side on, then the other, each hanger seen to be seated. Let the load come on slowly.',
-  'Level on the top edge, press each lower corner, and look yearly at hooks, cord and wall.',
-];
+/** Lifting on, bumpers as thick as the hangers stand off, so that it hangs upright and stays put, and the last look. */
+export function hangingSteps(pieces: readonly Job['piece'][]): string[] {
+  const thick = [...new Set(pieces.flatMap((piece) => bumpersFor(piece) ?? []))];
+  return [
+    'Two hands on the frame: one side on, then the other, each hanger seen to be seated. Let the load come on slowly.',
+    ...(thick.length > 0 ? [`Bumpers of ${thick.map(tenth).join(' or ')} mm on both lower corners.`] : []),
+    'Level on the top edge, press each lower corner, and look yearly at hooks, cord and wall.',
+  ];
+}
 
 function marking(job: Job, marks: readonly Mark[]): string[] {
   const [first] = marks;
@@ -43,7 +49,7 @@ function marking(job: Job, marks: readonly Mark[]): string[] {
 export function heightWords({ upMm, downMm }: Mark, { datum }: Job['wall']): string {
   return downMm !== undefined
     ? `${tenth(downMm)} mm down from the ceiling`
-    : `${tenth(upMm ?? 0)} mm up from the ${datum?.kind ?? 'floor'}`;
+    : `${tenth(upMm ?? 0)} mm ${datum?.kind === 'nosing' ? 'plumb up from the nosing line' : `up from the ${datum?.kind ?? 'floor'}`}`;
 }
 
 const acrossWords = (mark: Mark): string =>

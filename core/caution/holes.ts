@@ -1,4 +1,5 @@
 import type { Fastener } from '../fixing/fastener.ts';
+import { ceilingApart, ceilingOver } from '../layout/ceiling.ts';
 import { type Millimetres, mm, settled } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 import type { Hole } from '../wall/clearance.ts';
@@ -10,10 +11,11 @@ const BIT_UNKNOWN = sourced(mm(10), 'our-choice', 'bit, while no fastener is cho
 /** The holes of a set-out in the wall's own frame, heights above the floor; none while nothing is set out. */
 export function holesOf({ job, setOut }: Facts): Hole[] {
   if (!setOut) return [];
-  const ceiling = job.wall?.heightMm;
+  const wall = ceilingApart(job.wall ?? {});
   return setOut.marks.map(({ id, fromLeftMm, upMm, downMm }) => {
     const up = aboveFloor(job, upMm, setOut.datumAboveFloorMm);
-    const below = up !== null && ceiling !== undefined ? mm(ceiling - up) : (downMm ?? null);
+    const ceiling = ceilingOver(wall, fromLeftMm);
+    const below = up !== null && ceiling !== null ? mm(ceiling - up) : (downMm ?? null);
     return { id, xMm: fromLeftMm, upMm: up, downMm: below };
   });
 }

@@ -1,7 +1,7 @@
 import { holeSteps } from '../hole-steps.ts';
 import type { Job } from '../job.ts';
 import type { CrossCheck, Fixing, Mark } from '../plan-shape.ts';
-import { BEFORE_MARKING, HANGING, heightWords, offLevel } from '../steps.ts';
+import { BEFORE_MARKING, hangingSteps, heightWords, offLevel } from '../steps.ts';
 import { whichPieces } from './which-pieces.ts';
 
 /** One piece of a group with all that is done for it at the wall. */
@@ -20,7 +20,7 @@ export function groupSteps(pieces: readonly ToHang[], between: readonly CrossChe
     ...(pieces.length > 1
       ? ['Hang piece 1, step back, then the others in order, each gap measured edge to edge as it goes up.']
       : []),
-    ...HANGING,
+    ...hangingSteps(pieces.map(({ job }) => job.piece)),
   ];
 }
 

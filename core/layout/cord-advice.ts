@@ -38,16 +38,3 @@ export function cordAdvice(
   );
   return advice;
 }
-
-/** Under one hook a piece turns until its weight is below the hook; null when it is, or when there are two. */
-export function offCentreAdvice(
-  hooks: number,
-  hookMm: Millimetres,
-  comFromLeftMm: Millimetres | undefined,
-): string[] {
-  if (hooks !== 1 || comFromLeftMm === undefined) return [];
-  const off = mm(Math.abs(comFromLeftMm - hookMm));
-  return off > TAPE_READING.value
-    ? [`The weight is ${lengthText(off)} to one side of the hook: on one hook it will hang crooked. Use two.`]
-    : [];
-}

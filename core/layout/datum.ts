@@ -8,17 +8,27 @@ export type Datum = {
   aboveFloorMm: Millimetres | null;
   /** Over the wall's width, positive when its right end is higher. */
   fallMm: Millimetres;
-  fallKnown: boolean;
+  /** A flight whose nosing line is known by its rise and going: nothing hangs below that line. */
+  stairs: boolean;
 };
 
-/** The datum of a wall: the level floor unless another is named. A ceiling lies at the wall's height. */
-export function datumOf(wall: Pick<Wall, 'datum' | 'heightMm'>): Datum {
+/** The datum of a wall: the level floor unless another is named. A ceiling lies at the wall's height, a nosing line slopes. */
+export function datumOf(wall: Pick<Wall, 'datum' | 'heightMm' | 'ceilingFallMm' | 'widthMm'>): Datum {
   const kind = wall.datum?.kind ?? 'floor';
   const said = wall.datum?.aboveFloorMm;
   const aboveFloorMm =
     kind === 'ceiling' ? (wall.heightMm ?? null) : (said ?? (kind === 'floor' ? mm(0) : null));
-  const fall = wall.datum?.fallMm;
-  return { kind, aboveFloorMm, fallMm: fall ?? mm(0), fallKnown: fall !== undefined };
+  const stairs = nosingFall(wall);
+  const fall = wall.datum?.fallMm ?? stairs ?? (kind === 'ceiling' ? wall.ceilingFallMm : undefined);
+  return { kind, aboveFloorMm, fallMm: fall ?? mm(0), stairs: stairs !== null };
+}
+
+/** How the nosing line runs out over the wall's width: rise / going x width, positive when it climbs to the right; null when not known. */
+function nosingFall({ datum, widthMm }: Pick<Wall, 'datum' | 'widthMm'>): Millimetres | null {
+  const { kind, riseMm, goingMm, climbs } = datum ?? {};
+  if (kind !== 'nosing' || riseMm === undefined || climbs === undefined) return null;
+  if (goingMm === undefined || !(goingMm > 0)) return null;
+  return mm(((climbs === 'left' ? 0 - riseMm : riseMm) / goingMm) * widthMm);
 }
 
 /** How much higher the datum lies at one place than at another: fall x (at - from) / wall width. Millimetres. */
@@ -33,5 +43,6 @@ export function datumRise(
 
 /** The datum in words: "the floor", "the mantel". */
 export function datumName(kind: DatumKind): string {
+  if (kind === 'nosing') return 'the nosing line';
   return kind === 'furniture' ? 'the furniture top' : `the ${kind}`;
 }

@@ -1,6 +1,7 @@
 import type { Frame } from '../plan-shape.ts';
 import { type Millimetres, mm } from '../quantity.ts';
 import type { Wall } from '../wall/wall.ts';
+import { ceilingRise } from './ceiling.ts';
 import { type Datum, datumName, datumRise } from './datum.ts';
 import type { BottomEdge } from './heights.ts';
 import { lengthText } from './length-text.ts';
@@ -55,7 +56,9 @@ export function ceilingAt(
     bottom.downFromMm ??
     (wall.heightMm === undefined ? null : wall.heightMm - (bottom.levelAboveFloorMm ?? 0));
   if (level === null) return null;
-  return datum.kind === 'ceiling' ? level + datumRise(datum, wall.widthMm, firstMarkMm, xMm) : level;
+  return datum.kind === 'ceiling'
+    ? level + datumRise(datum, wall.widthMm, firstMarkMm, xMm)
+    : level + ceilingRise(wall, mm(0), xMm);
 }
 
 /** A slope may close a gap by what a tape can't read; a level clash may not. */
@@ -79,9 +82,9 @@ function throughCeiling(fit: Fit, what: string): DoesNotFit | null {
   );
 }
 
-/** A nosing has wall below it, so there only the floor is in the way; and that only where its height is known. */
+/** A single nosing has wall beside and below it, so there only the floor is in the way, where its height is known; a flight is in the way along its whole line. */
 function belowDatum({ frame, wall, datum, bottom, firstMarkMm }: Fit, piece: string): DoesNotFit | null {
-  const fromFloor = datum.kind === 'ceiling' || datum.kind === 'nosing';
+  const fromFloor = datum.kind === 'ceiling' || (datum.kind === 'nosing' && !datum.stairs);
   if (fromFloor && bottom.levelAboveFloorMm === null) return null;
   const levelOver = (fromFloor ? 0 - (bottom.levelAboveFloorMm ?? 0) : 0) - frame.bottomMm;
   const corners = fromFloor ? [] : [frame.leftMm, frame.rightMm];

@@ -1,25 +1,26 @@
 import type { Job } from '../job.ts';
 import type { Frame, Mark } from '../plan-shape.ts';
-import { mm } from '../quantity.ts';
+import { type Millimetres, mm } from '../quantity.ts';
 import { basisOf, uniqueBases } from '../sources.ts';
+import type { Wall } from '../wall/wall.ts';
 import { leftEdgeOf } from './across.ts';
-import { battenAdvice } from './batten.ts';
-import { offCentreAdvice } from './cord-advice.ts';
+import { ceilingOver, ceilingToHangBy } from './ceiling.ts';
 import { onCourses } from './course-advice.ts';
 import { crossChecksOf, type PlacedMark, tapeHere } from './cross-checks.ts';
 import { type Datum, datumOf, datumRise } from './datum.ts';
-import { ceilingAt, type Fit, misfit } from './fit.ts';
+import { type Fit, misfit } from './fit.ts';
 import { type BottomEdge, bottomEdgeOf } from './heights.ts';
-import { type Hung, hungOf } from './hung.ts';
+import { hungOf } from './hung.ts';
 import { battenWhys, cordWhys } from './hung-why.ts';
-import { levelAdvice, levelOrParallel } from './level-advice.ts';
+import { leanWhys } from './lean-advice.ts';
 import { markName } from './mark-names.ts';
 import { markOffWall } from './mark-off-wall.ts';
 import { frameWhys, markWhys, slopeWhys } from './mark-why.ts';
-import { openingAdvice } from './openings.ts';
+import { tiltWhys } from './marking-error.ts';
+import { highestDrop, saidWithMarks } from './said-with-marks.ts';
 import type { Among, LayoutResult } from './set-out.ts';
 import { unsoundLength } from './sound-lengths.ts';
-import { findStuds, onStuds } from './stud-advice.ts';
+import { onStuds } from './stud-advice.ts';
 import { GEOMETRY, TAPE_READING } from './tolerance.ts';
 
 /**
@@ -33,20 +34,21 @@ export function setOut(job: Job, among?: Among): LayoutResult {
   const { piece, wall, place } = job;
   const across = leftEdgeOf(place.across, wall.widthMm, piece.widthMm);
   if (!across.ok) return across;
-  const said = datumOf(wall);
-  const bottom = bottomEdgeOf(place.up, said, piece.heightMm, wall.heightMm);
-  if (!bottom.ok) return bottom;
-
-  const datum = datumUsed(said, bottom);
+  const named = datumOf(wall);
+  const rightMm = mm(across.leftMm + piece.widthMm);
+  const ceiling = ceilingToHangBy(wall, across.leftMm, rightMm);
+  const under = bottomEdgeOf(place.up, named, piece.heightMm, ceiling);
+  if (!under.ok) return under;
   const frame: Frame = {
     leftMm: across.leftMm,
-    rightMm: mm(across.leftMm + piece.widthMm),
-    bottomMm: bottom.bottomMm,
-    topMm: mm(bottom.bottomMm + piece.heightMm),
+    rightMm,
+    bottomMm: under.bottomMm,
+    topMm: mm(under.bottomMm + piece.heightMm),
   };
   const hung = hungOf(job, frame);
   const firstHookMm = (hung.ok && hung.bearings[0]?.acrossMm) || mm(0);
   const firstMarkMm = among?.level?.fromLeftMm ?? mm(frame.leftMm + firstHookMm);
+  const { datum, bottom } = measuredFrom(named, under, wall, firstMarkMm);
   const fit: Fit = { frame, wall, datum, bottom, firstMarkMm };
   const bad = misfit(fit);
   if (bad) return bad;
@@ -68,6 +70,21 @@ export function setOut(job: Job, among?: Among): LayoutResult {
   const courses = onCourses(placed, wall, bottom.levelAboveFloorMm);
   const marks = placed.map((each) => markOf(each, fit, studs?.on.get(each.id) ?? courses?.on.get(each.id)));
   const later = among?.level ? marks : marks.slice(1);
+  const said = saidWithMarks(job, { fit, hung, placed, marks, studs, courses }, among);
+  const why = [
+    ...(among ? [] : frameWhys(across, bottom)),
+    ...placed.flatMap((each, nth) => {
+      const bearing = hung.bearings[nth];
+      return bearing ? markWhys(each, bearing, across, bottom, piece.heightMm, seat) : [];
+    }),
+    ...slopeWhys(later, datum.fallMm, wall.widthMm, among?.level ?? marks[0]),
+    ...(hung.batten ? [] : tiltWhys(placed)),
+    ...leanWhys(piece, highestDrop(hung)),
+    ...(hung.cord && piece.hanging.by === 'cord' ? cordWhys(hung.cord, piece.hanging) : []),
+    ...(hung.batten && piece.hanging.by === 'batten'
+      ? battenWhys(hung.batten.line, frame, piece.hanging.fromTopMm)
+      : []),
+  ];
   return {
     ok: true,
     frame,
@@ -79,46 +96,34 @@ export function setOut(job: Job, among?: Among): LayoutResult {
     ...(hung.batten && { batten: hung.batten.line }),
     ...(hung.cord && { cord: hung.cord }),
     datumAboveFloorMm: bottom.levelAboveFloorMm,
-    advice: [
-      ...(among ? [] : levelAdvice(marks, datum, wall.widthMm)),
-      ...(among ? [] : levelOrParallel(frame, datum, wall.widthMm, ceilingAt(fit, firstMarkMm))),
-      ...hung.advice,
-      ...(hung.cord ? offCentreAdvice(hung.bearings.length, firstHookMm, piece.comFromLeftMm) : []),
-      ...openingAdvice(frame, wall, bottom.levelAboveFloorMm),
-      ...findStuds(wall),
-      ...(hung.batten
-        ? battenSaid(hung.batten, placed, fit, studs !== null)
-        : among
-          ? []
-          : (studs?.advice ?? [])),
-      ...(among ? [] : (courses?.advice ?? [])),
-    ],
+    advice: said.advice,
     assumptions: [...bottom.assumptions, ...hung.assumptions, ...(studs?.assumptions ?? [])],
-    why: [
-      ...(among ? [] : frameWhys(across, bottom)),
-      ...placed.flatMap((each, nth) => {
-        const bearing = hung.bearings[nth];
-        return bearing ? markWhys(each, bearing, across, bottom, piece.heightMm, seat) : [];
-      }),
-      ...slopeWhys(later, datum.fallMm, wall.widthMm, among?.level ?? marks[0]),
-      ...(hung.cord && piece.hanging.by === 'cord' ? cordWhys(hung.cord, piece.hanging) : []),
-      ...(hung.batten && piece.hanging.by === 'batten'
-        ? battenWhys(hung.batten.line, frame, piece.hanging.fromTopMm)
-        : []),
-    ],
+    why,
     basis: uniqueBases([
       basisOf(GEOMETRY),
       basisOf(TAPE_READING),
       ...(studs?.basis ?? []),
       ...(courses?.basis ?? []),
+      ...said.basis,
+      ...why.flatMap(({ basis }) => basis),
     ]),
   };
 }
 
-/** The ceiling stands in for a datum whose height is not known when that is what heights were said from; it is taken as level. */
-export function datumUsed(said: Datum, bottom: BottomEdge): Datum {
-  if (bottom.downFromMm === null || said.kind === 'ceiling') return said;
-  return { kind: 'ceiling', aboveFloorMm: bottom.downFromMm, fallMm: mm(0), fallKnown: false };
+/** The ceiling stands in for a datum whose height is not known when that is what heights were said from: down from it at the first mark. */
+export function measuredFrom(
+  said: Datum,
+  bottom: BottomEdge,
+  wall: Wall,
+  firstMarkMm: Millimetres,
+): { datum: Datum; bottom: BottomEdge } {
+  if (bottom.downFromMm === null || said.kind === 'ceiling') return { datum: said, bottom };
+  const atFirst = ceilingOver(wall, firstMarkMm) ?? bottom.downFromMm;
+  const fallMm = wall.ceilingFallMm ?? mm(0);
+  return {
+    datum: { kind: 'ceiling', aboveFloorMm: atFirst, fallMm, stairs: false },
+    bottom: { ...bottom, downFromMm: atFirst },
+  };
 }
 
 function markOf({ id, xMm, yMm }: PlacedMark, { wall, datum, bottom, firstMarkMm }: Fit, on?: string): Mark {
@@ -132,16 +137,4 @@ function markOf({ id, xMm, yMm }: PlacedMark, { wall, datum, bottom, firstMarkMm
     ...(bottom.downFromMm !== null && { downMm: mm(bottom.downFromMm - yMm) }),
     ...(on !== undefined && { on }),
   };
-}
-
-function battenSaid(
-  { line, onStuds: inStuds }: NonNullable<Hung['batten']>,
-  placed: readonly PlacedMark[],
-  fit: Fit,
-  studsKnown: boolean,
-): string[] {
-  const ceiling = ceilingAt(fit, fit.firstMarkMm);
-  const above = ceiling === null ? null : mm(ceiling - fit.frame.topMm);
-  const screws = placed.map((each) => each.xMm);
-  return battenAdvice(screws, line, inStuds ? 'in-studs' : studsKnown ? 'missing-studs' : 'even', above);
 }

@@ -8,7 +8,7 @@ import { length, tidy } from './length.ts';
 import { sentence } from './sentence.ts';
 
 /** What is measured at the wall follows the person's tape; bits, plugs and screws are sold in millimetres. */
-const isMeasured = ({ of }: Why): boolean => /^(?:mark|frame|cord rise|batten)\b/i.test(of);
+const isMeasured = ({ of }: Why): boolean => /^(?:mark|frame|cord rise|batten|tilt|lean)\b/i.test(of);
 export const atTheTape = (why: Why, unit: DisplayUnit): string =>
   isMeasured(why) ? inUnit(why.result, unit) : why.result;
 

@@ -21,7 +21,7 @@ export const DATUM: Readonly<Record<DatumKind, string>> = {
   mantel: 'the mantel',
   furniture: 'the furniture',
   ceiling: 'the ceiling',
-  nosing: 'the nosing',
+  nosing: 'the nosing line',
 };
 
 const COUNTRY: Readonly<Record<string, string>> = {

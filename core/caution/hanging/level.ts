@@ -1,3 +1,4 @@
+import { ceilingApart, lowestCeiling } from '../../layout/ceiling.ts';
 import { TARGET_TILT, tiltSeen, VISIBLE_TILT } from '../../layout/level.ts';
 import type { Caution } from '../../plan-shape.ts';
 import { type Degrees, mm } from '../../quantity.ts';
@@ -19,9 +20,10 @@ export function tiltCaution(tilt: Degrees): Caution | null {
 }
 
 /** From the top of the frame up to the ceiling, millimetres; down from a ceiling of unknown height it was measured. */
-function gapAbove({ job, setOut, onWall: { topMm } }: Facts): number | null {
+function gapAbove({ job, setOut, onWall: { topMm, leftMm, rightMm } }: Facts): number | null {
   const { heightMm, datum } = job.wall ?? {};
-  if (heightMm !== undefined) return topMm === null ? null : heightMm - topMm;
+  const ceiling = lowestCeiling(ceilingApart(job.wall ?? {}), leftMm ?? mm(0), rightMm ?? mm(0));
+  if (heightMm !== undefined) return topMm === null || ceiling === null ? null : ceiling - topMm;
   return datum?.kind === 'ceiling' && setOut ? 0 - setOut.frame.topMm : null;
 }
 

@@ -1,3 +1,4 @@
+import { ceilingApart, lowestCeiling } from '../../layout/ceiling.ts';
 import { overOpening } from '../../layout/openings.ts';
 import type { Frame } from '../../plan-shape.ts';
 import { type Millimetres, mm } from '../../quantity.ts';
@@ -14,14 +15,14 @@ function sideRoom({ job, onWall: { leftMm, rightMm } }: Facts): Room {
 }
 
 /** Room down to what the piece stands over, and up to the ceiling; none where that is not known. */
-function uprightRoom({ job, setOut, onWall: { bottomMm, topMm } }: Facts): Room {
+function uprightRoom({ job, setOut, onWall: { bottomMm, topMm, leftMm, rightMm } }: Facts): Room {
   const datum = job.wall?.datum?.kind;
   const overTop = datum === 'mantel' || datum === 'furniture';
   const below = overTop ? setOut?.frame.bottomMm : bottomMm;
-  const ceiling = job.wall?.heightMm;
+  const ceiling = lowestCeiling(ceilingApart(job.wall ?? {}), leftMm ?? mm(0), rightMm ?? mm(0));
   return {
     leftMm: mm(-Math.max(0, below ?? 0)),
-    rightMm: mm(ceiling === undefined || topMm === null ? 0 : ceiling - topMm),
+    rightMm: mm(ceiling === null || topMm === null ? 0 : ceiling - topMm),
   };
 }
 

@@ -3,15 +3,16 @@ import type { Mark } from '../../plan-shape.ts';
 import { mm } from '../../quantity.ts';
 import { onCourses } from '../course-advice.ts';
 import type { PlacedMark } from '../cross-checks.ts';
-import { ceilingAt, type Fit } from '../fit.ts';
+import type { Fit } from '../fit.ts';
 import { levelAdvice, levelOrParallel } from '../level-advice.ts';
 import { onStuds } from '../stud-advice.ts';
+import { usualHeightAdvice } from '../usual-height.ts';
 import type { GroupFrames } from './group-frames.ts';
 import { oneEndAdvice } from './one-end.ts';
 
 /** What is said of all the marks together: one height carried across, one end to measure from, one move for studs and joints. */
 export function groupAdvice(
-  { arrange, building, pieces, wall }: GroupJob,
+  { arrange, building, pieces, place, wall }: GroupJob,
   fit: Fit,
   marks: readonly (readonly Mark[])[],
   { frames, cells }: GroupFrames,
@@ -22,14 +23,17 @@ export function groupAdvice(
   const room = { leftMm: fit.frame.leftMm, rightMm: mm(wall.widthMm - fit.frame.rightMm) };
   const studs = alone.length > 0 ? onStuds(alone, wall, room, undefined, 'group') : null;
   const courses = onCourses(all.map(placed), wall, fit.bottom.levelAboveFloorMm, 'group');
+  const { leftMm, rightMm, bottomMm, topMm } = fit.frame;
+  const whole = { kind: 'picture', widthMm: mm(rightMm - leftMm), heightMm: mm(topMm - bottomMm) } as const;
   const row = cells.rows[0] ?? [];
   const lefts = row.flatMap((nth) => frames[nth]?.leftMm ?? []);
   const widths = row.flatMap((nth) => pieces[nth]?.widthMm ?? []);
   const lastRow = cells.rows.at(-1)?.length ?? 0;
   return [
-    ...levelAdvice(ends, fit.datum, wall.widthMm),
+    ...levelAdvice(ends, fit.datum, wall),
     ...(row.length > 1 ? [oneEndAdvice(lefts, widths, building?.country)] : []),
-    ...levelOrParallel(fit.frame, fit.datum, wall.widthMm, ceilingAt(fit, fit.firstMarkMm)),
+    ...levelOrParallel(fit, ends),
+    ...usualHeightAdvice({ piece: whole, wall, place }, fit.frame, fit.bottom.levelAboveFloorMm),
     ...(pieces.length === 1 && arrange.spread === 'flush'
       ? ['One piece has no gap to share out, so it stands in the middle.']
       : []),

@@ -2,6 +2,7 @@ import type { GroupJob } from '../../group-job.ts';
 import type { Job, Up } from '../../job.ts';
 import type { Frame } from '../../plan-shape.ts';
 import { type Millimetres, mm } from '../../quantity.ts';
+import { ceilingToHangBy } from '../ceiling.ts';
 import { hungOf } from '../hung.ts';
 import type { DoesNotFit } from '../set-out.ts';
 import { unsoundLength } from '../sound-lengths.ts';
@@ -49,7 +50,10 @@ export function groupFrames(job: GroupJob): GroupFrames | DoesNotFit {
   const reaches = cells.rows.map((row) => rowReach(row, measured, align));
   const heights = reaches.map((each) => mm(each.aboveMm + each.belowMm));
   const gapUp = arrange.rowGapMm ?? arrange.gapMm ?? across.gapMm;
-  const up = placedUp(place.up, wall, heights, gapUp, column ? arrange.spread : undefined);
+  const rightMm = mm((across.leftsMm.at(-1) ?? 0) + (widths.at(-1) ?? 0));
+  const ceiling = ceilingToHangBy(wall, across.leftsMm[0] ?? mm(0), rightMm);
+  const under = ceiling === undefined ? wall : { ...wall, heightMm: ceiling };
+  const up = placedUp(place.up, under, heights, gapUp, column ? arrange.spread : undefined);
   if (!up.ok) return up;
 
   const frames = cells.rows.flatMap((row, at) =>
@@ -96,8 +100,12 @@ export function boxOf(frames: readonly Frame[]): Frame {
 }
 
 /** How high a frame is, said the way the group's height was: down from the ceiling, or up to its bottom edge. */
-export function upOf(frame: Frame, { place }: GroupJob, { group, groupHeightMm }: PlacedUp): Up {
+export function upOf(frame: Frame, { place, wall }: GroupJob, { group, groupHeightMm }: PlacedUp): Up {
   if (place.up.by !== 'below-ceiling') return { by: 'bottom-above', mm: frame.bottomMm };
+  const ceiling = ceilingToHangBy(wall, frame.leftMm, frame.rightMm);
+  if (wall.datum?.kind !== 'ceiling' && ceiling !== undefined) {
+    return { by: 'below-ceiling', mm: mm(ceiling - (group.levelAboveFloorMm ?? 0) - frame.topMm) };
+  }
   const below = group.inputs['below the ceiling'] ?? place.up.mm;
   return { by: 'below-ceiling', mm: mm(below + group.bottomMm + groupHeightMm - frame.topMm) };
 }

@@ -3,7 +3,7 @@ import type { Job, Up } from '../../job.ts';
 import type { Assumption, CrossCheck, Frame, Why } from '../../plan-shape.ts';
 import { datumOf } from '../datum.ts';
 import { type Fit, offTheWall } from '../fit.ts';
-import { datumUsed, setOut } from '../marks.ts';
+import { measuredFrom, setOut } from '../marks.ts';
 import type { Among, DoesNotFit, LayoutResult, SetOut } from '../set-out.ts';
 import { aroundOpenings } from './around-openings.ts';
 import { betweenPieces } from './between.ts';
@@ -35,12 +35,12 @@ export function setOutGroup(job: GroupJob): GroupSetOut | GroupMisfit {
   const jobs = frames.map((frame, at) => placedJob(job, at, upOf(frame, job, up), frame));
   const first = jobs[0] && setOut(jobs[0], { nth: 1 });
   const level = first?.ok ? first.marks[0] : undefined;
+  const firstMarkMm = level?.fromLeftMm ?? box.leftMm;
   const fit: Fit = {
     frame: box,
     wall,
-    datum: datumUsed(datumOf(wall), up.group),
-    bottom: up.group,
-    firstMarkMm: level?.fromLeftMm ?? box.leftMm,
+    ...measuredFrom(datumOf(wall), up.group, wall, firstMarkMm),
+    firstMarkMm,
   };
   const off = offTheWall(fit, 'group');
   if (off) return allOf(job, off);

@@ -23,7 +23,10 @@ test.each([
     'Measure up at A only and carry the height across with a level; do not measure up twice.',
   );
   expect(layout.advice[1]).toContain('would differ by 6.5 mm');
-  expect(layout.why.at(-1)).toMatchObject({ of: 'mark B up here', inputs: { fall, 'mark A across': 1025 } });
+  expect(layout.why.find(({ of }) => of === 'mark B up here')).toMatchObject({
+    of: 'mark B up here',
+    inputs: { fall, 'mark A across': 1025 },
+  });
 });
 
 test('a level floor leaves one height to measure, and no second figure', () => {

@@ -137,6 +137,8 @@ test('each mark can be asked about: what went in, across and up', () => {
     'mark A up',
     'mark B across',
     'mark B up',
+    'tilt',
+    'lean',
   ]);
   expect(whys[2]).toMatchObject({
     inputs: { 'frame left edge': 930, 'hanger from the piece’s left edge': 95 },
