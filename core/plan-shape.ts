@@ -129,7 +129,13 @@ export type Assumption = {
 type Difference = { path: string; from: unknown; to: unknown };
 type IfWrong = { value: unknown; changes: readonly Difference[]; text: string };
 
-export type Alternative = { fastener: Fastener; utilisation: number; text: string };
+export type Alternative = {
+  fastener: Fastener;
+  utilisation: number;
+  text: string;
+  /** What limits it. */
+  governing?: Governing;
+};
 export type Rejected = { fastener: string; because: string };
 
 export type Plan = {

@@ -1,5 +1,7 @@
 import { assumptionsOf } from './assumptions.ts';
 import { cautionsOf } from './caution/rules.ts';
+import { assumedBasis } from './explain/assumed-basis.ts';
+import { withPaths } from './explain/what-it-explains.ts';
 import type { FixingResult } from './fixing/choice.ts';
 import { chooseFixing } from './fixing/choose.ts';
 import type { Job } from './job.ts';
@@ -8,8 +10,8 @@ import type { LayoutResult } from './layout/set-out.ts';
 import { massOf } from './piece/mass.ts';
 import type { Caution, Plan, Verdict } from './plan-shape.ts';
 import { weightOf } from './quantity.ts';
-import { shoppingOf } from './shopping.ts';
-import { type Basis, uniqueBases } from './sources.ts';
+import { ONE_DOES, shoppingOf } from './shopping.ts';
+import { basisOf, uniqueBases } from './sources.ts';
 import { stepsOf, toolsOf } from './steps.ts';
 import { fromBothEnds, rounded } from './tenth.ts';
 
@@ -47,6 +49,7 @@ type Set = Extract<LayoutResult, { ok: true }>;
 type Held = Extract<FixingResult, { ok: true }>;
 
 function whole(job: Job, layout: Set, held: Held, cautions: Caution[]): Plan {
+  const assumptions = assumptionsOf(job, [...layout.assumptions, ...held.assumptions]);
   const plan: Plan = {
     verdict: 'go',
     frame: layout.frame,
@@ -59,13 +62,19 @@ function whole(job: Job, layout: Set, held: Held, cautions: Caution[]): Plan {
     rejected: held.rejected,
     cautions,
     clear: [],
-    assumptions: assumptionsOf(job, [...layout.assumptions, ...held.assumptions]),
+    assumptions,
     advice: [...layout.advice, ...held.advice],
     steps: [],
     tools: toolsOf(held.fixing, layout),
     shopping: shoppingOf(held.fixing, layout.marks.length, reckonedWith(job, held)),
-    why: [...layout.why, ...held.why],
-    basis: uniqueBases([...layout.basis, ...held.basis, ...cautions.flatMap((each) => each.basis)]),
+    why: withPaths([...layout.why, ...held.why], layout.marks),
+    basis: uniqueBases([
+      ...layout.basis,
+      ...held.basis,
+      basisOf(ONE_DOES),
+      ...cautions.flatMap((each) => each.basis),
+      ...assumptions.map(({ field }) => assumedBasis(field)),
+    ]),
   };
   plan.steps = stepsOf(reckonedWith(job, held), plan);
   return plan;
@@ -84,27 +93,36 @@ function onlyTheFixing(cautions: readonly Caution[]): boolean {
 
 /** No hole position and no drilling step leaves the program until what stops the job is cleared. */
 function stopped(job: Job, layout: LayoutResult, fixing: FixingResult | null, cautions: Caution[]): Plan {
-  const bases: Basis[] = cautions.flatMap((caution) => [...caution.basis]);
+  const mass = massOf(job.piece);
+  const why = withPaths(
+    [...(layout.ok ? layout.why.filter(({ of }) => of.startsWith('frame ')) : []), mass.why],
+    [],
+  );
+  const assumptions = assumptionsOf(job, [
+    ...(layout.ok ? layout.assumptions : []),
+    ...(fixing && !fixing.ok ? fixing.assumptions : []),
+  ]);
   return {
     verdict: 'stop',
     frame: layout.ok ? layout.frame : null,
     marks: [],
     crossChecks: [],
-    actions: { weightN: weightOf(massOf(job.piece).massKg), perMark: [] },
+    actions: { weightN: weightOf(mass.massKg), perMark: [] },
     fixing: null,
     alternatives: [],
     rejected: fixing && !fixing.ok && onlyTheFixing(cautions) ? fixing.rejected : [],
     cautions,
     clear: cautions.flatMap((each) => (each.severity === 'stop' && each.clears ? [each.clears] : [])),
-    assumptions: assumptionsOf(job, [
-      ...(layout.ok ? layout.assumptions : []),
-      ...(fixing && !fixing.ok ? fixing.assumptions : []),
-    ]),
+    assumptions,
     advice: [],
     steps: [],
     tools: [],
     shopping: [],
-    why: [],
-    basis: uniqueBases(bases),
+    why,
+    basis: uniqueBases([
+      ...cautions.flatMap((caution) => caution.basis),
+      ...why.flatMap((each) => each.basis),
+      ...assumptions.map(({ field }) => assumedBasis(field)),
+    ]),
   };
 }

@@ -1,6 +1,7 @@
 import type { Fastener } from './fixing/fastener.ts';
 import type { Job } from './job.ts';
 import type { Fixing } from './plan-shape.ts';
+import { sourced } from './sources.ts';
 import { isOverGap, mayBeCored } from './wall/cored.ts';
 import { hasStuds } from './wall/studs.ts';
 
@@ -35,6 +36,14 @@ const BOLTED: readonly Fastener[] = [
   'bar-toggle',
   'strap-toggle',
 ];
+
+/** One of a tool, a board or a cartridge does for the whole job. */
+export const ONE_DOES = sourced(
+  1,
+  'our-choice',
+  'one of each tool, board or cartridge for a job',
+  'our-choice',
+);
 
 type Item = { item: string; count: number };
 /** One serves every piece hung the same way: a bit, a cartridge. */

@@ -1,6 +1,7 @@
 import type { Alternative, Rejected } from '../plan-shape.ts';
 import { STANDARD_GRAVITY } from '../quantity.ts';
-import type { Candidate, Unusable } from './candidate.ts';
+import type { Basis } from '../sources.ts';
+import { type Candidate, governingOf, type Unusable } from './candidate.ts';
 
 /** How many further fastenings are named beside the chosen one. */
 const ALTERNATIVES = 3;
@@ -9,12 +10,15 @@ export type Picked = {
   readonly chosen: Candidate | null;
   readonly alternatives: Alternative[];
   readonly rejected: Rejected[];
+  /** What the alternatives stand on. */
+  readonly basis: readonly Basis[];
 };
 
 /** Takes the first of a walk whose utilisation is at most 1; names the next ones, and says why each before it fell. */
 export function pick(walk: readonly (Candidate | Unusable)[]): Picked {
   const rejected: Rejected[] = [];
   const alternatives: Alternative[] = [];
+  const basis: Basis[] = [];
   let chosen: Candidate | null = null;
   let last = '';
   for (const each of walk) {
@@ -32,14 +36,16 @@ export function pick(walk: readonly (Candidate | Unusable)[]): Picked {
     } else if (chosen === null) {
       chosen = each;
     } else if (alternatives.length < ALTERNATIVES) {
+      basis.push(...each.worst.basis);
       alternatives.push({
         fastener: each.fastener,
         utilisation: each.worst.utilisation,
         text: `${each.name}: ${percent(each.worst.utilisation)} of what it may bear`,
+        governing: governingOf(each.worst),
       });
     }
   }
-  return { chosen, alternatives, rejected };
+  return { chosen, alternatives, rejected, basis };
 }
 
 const percent = (utilisation: number): string => `${Math.round(utilisation * 100)} %`;

@@ -36,9 +36,9 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
       basis: [...load.basis],
     };
   }
-  const { chosen: eitherWay, alternatives, rejected } = pick(asSaid.walk);
+  const { chosen: eitherWay, alternatives, rejected, basis: besides } = pick(asSaid.walk);
   const solid = ifSolid(job, setOut, load, proven.cap);
-  const { chosen: proved, alternatives: provedToo } = pick(solid?.walk ?? []);
+  const { chosen: proved, alternatives: provedToo, basis: provedBasis } = pick(solid?.walk ?? []);
   const chosen = eitherWay ?? proved;
   const walked = eitherWay === null && proved !== null ? (solid ?? asSaid) : asSaid;
   if (chosen === null) {
@@ -90,6 +90,8 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
       ...why.flatMap((each) => each.basis),
       ...load.basis,
       ...walked.basis,
+      ...(eitherWay ? besides : provedBasis),
+      ...(eitherWay && proved ? proved.worst.basis : []),
       ...(onBatten ? [basisOf(BATTEN)] : []),
     ]),
   };

@@ -5,7 +5,7 @@ import { sourced } from '../sources.ts';
 import type { Finish } from '../wall/wall.ts';
 
 /** Thickness reckoned where none was given: within what is usual, on the thick side. */
-const USUAL_FINISH = sourced(
+export const USUAL_FINISH = sourced(
   {
     bare: mm(0),
     plaster: mm(13),
@@ -109,7 +109,7 @@ export function boardOf(job: Job): { boardMm: Millimetres; layers: number; assum
   };
 }
 
-const BOARD = sourced(
+export const BOARD = sourced(
   { metric: mm(13), inch: mm(12.7) },
   'common-practice',
   'sheets sold: 10, 13, 16 in Australia; 9.5, 12.5, 15 in Britain; 3/8, 1/2, 5/8 in in America',

@@ -4,7 +4,7 @@ import { type Millimetres, mm } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 
 /** From the finished face out to where a hanger bears, when nobody measured it. */
-const STAND_OFF = sourced(mm(6), 'our-choice', 'contract 4: standOffMm defaults to 6', 'our-choice');
+export const STAND_OFF = sourced(mm(6), 'our-choice', 'contract 4: standOffMm defaults to 6', 'our-choice');
 
 /** The wall half of a batten, or a board across studs: thickness, and from its screw line to its lower edge. */
 export const BATTEN = sourced(

@@ -40,7 +40,7 @@ export function leftEdgeOf(
         ok: true,
         leftMm: mm(wallWidthMm - across.mm - widthMm),
         formula: `wall width - right edge from the right end - ${width}`,
-        inputs: { 'wall width': wallWidthMm, 'right edge': across.mm, [width]: widthMm },
+        inputs: { 'wall width': wallWidthMm, 'right edge from the right end': across.mm, [width]: widthMm },
       };
     case 'centre-at':
       return {

@@ -9,7 +9,7 @@ const AT_DEPTH = sourced(
   'contract 4: the centre of mass lies its depth from the wall',
   'our-choice',
 );
-const USUAL_DEPTH = sourced(mm(40), 'our-choice', 'depth of a framed piece, not given', 'our-choice');
+export const USUAL_DEPTH = sourced(mm(40), 'our-choice', 'depth of a framed piece, not given', 'our-choice');
 
 /** Where the weight acts: from the finished wall and from the piece's left edge, in millimetres. */
 export type CentreOfMass = {

@@ -64,6 +64,10 @@ export const FASTENERS = [
 
 export const HEADS = ['pan', 'round', 'countersunk', 'hex', 'washer'] as const;
 
+const governing = z
+  .strictObject({ mode: z.string(), resistanceN: n, basis: words, noSource: z.boolean().optional() })
+  .meta({ id: 'Governing' });
+
 export const fixingSchema = z
   .strictObject({
     fastener: z.enum(FASTENERS),
@@ -75,12 +79,7 @@ export const fixingSchema = z
       .strictObject({ gauge: n.optional(), diameterMm: n, lengthMm: n, head: z.enum(HEADS) })
       .optional(),
     note: z.string().optional(),
-    governing: z.strictObject({
-      mode: z.string(),
-      resistanceN: n,
-      basis: words,
-      noSource: z.boolean().optional(),
-    }),
+    governing,
     utilisation: n,
   })
   .meta({ id: 'Fixing' });
@@ -133,6 +132,14 @@ const assumption = z
 
 const frame = z.strictObject({ leftMm: n, rightMm: n, bottomMm: n, topMm: n });
 const batten = z.strictObject({ fromLeftMm: n, toLeftMm: n, upMm: n });
+const alternative = z
+  .strictObject({
+    fastener: z.enum(FASTENERS),
+    utilisation: n,
+    text: z.string(),
+    governing: governing.optional(),
+  })
+  .meta({ id: 'Alternative' });
 
 /** A plan (contract, section 5). On `stop` there are no marks and no fixing. */
 export const planSchema = z
@@ -147,7 +154,7 @@ export const planSchema = z
     actions: actions.nullable(),
     fixing: fixingSchema.nullable().describe('With several pieces the strongest needed.'),
     fixings: z.array(fixingSchema).optional().describe('With several pieces: one for each, in order.'),
-    alternatives: z.array(z.strictObject({ fastener: z.enum(FASTENERS), utilisation: n, text: z.string() })),
+    alternatives: z.array(alternative),
     rejected: z.array(z.strictObject({ fastener: z.string(), because: z.string() })),
     cautions: z.array(cautionSchema),
     clear: words,

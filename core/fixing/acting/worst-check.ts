@@ -13,6 +13,9 @@ export type WorstCheck = {
   readonly utilisation: number;
   readonly basis: readonly Basis[];
   readonly noSource: boolean;
+  /** What acts on the fastener it is worst on, and what it may bear each way: what the utilisation was made of. */
+  readonly acting?: PointLoad;
+  readonly allowed?: PointLoad;
 };
 
 /** Where both directions act, their shares add up: V/V_R + N/N_R (contract 5). */

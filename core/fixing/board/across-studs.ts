@@ -61,6 +61,13 @@ export function acrossStuds(gauge: Gauge, place: BoardPlace): Candidate | Unusab
     }),
     why: () => [
       ...studWhys(gauge, fitted, place),
+      {
+        of: 'number of fixings',
+        formula: 'studs x screws in each',
+        inputs: { studs: row.studs, 'screws in each': rule.perStud },
+        result: `${count}`,
+        basis: [basisOf(LINE_3)],
+      },
       ...utilisationWhy(worst, point),
       {
         of: 'pull on the board’s screws',

@@ -5,6 +5,7 @@ import type { WorstCheck } from '../acting/worst-check.ts';
 import { governingOf } from '../candidate.ts';
 import { shankMm } from '../masonry/walk-row.ts';
 import { hangerNote } from '../told/hanger-note.ts';
+import { oneAtEachMark } from '../told/why-it-fits.ts';
 import { type BoardAnchor, SHEET } from './board-anchors.ts';
 import type { BoardPlace } from './board-place.ts';
 
@@ -72,6 +73,7 @@ export function anchorWhys(anchor: BoardAnchor, place: BoardPlace): Why[] {
       inputs: { beyondMm: tenth(place.beyondMm) },
       result: `${Math.ceil(place.beyondMm)} mm`,
       basis: [basisOf(SHEET)],
+      symbols: 'up(beyondMm)',
     },
     {
       of: 'bit diameter',
@@ -87,14 +89,16 @@ export function anchorWhys(anchor: BoardAnchor, place: BoardPlace): Why[] {
       inputs: { outsideMm: tenth(place.outsideMm), beyondMm: tenth(place.beyondMm) },
       result: `${lengthOf(anchor, place)} mm`,
       basis: [basisOf(BEHIND)],
+      symbols: 'stocked(outsideMm + beyondMm)',
     },
     {
-      of: 'number of fixings',
-      formula: 'one at each mark',
-      inputs: { marks: place.setOut.marks.length },
-      result: `${place.setOut.marks.length}`,
+      of: 'screw diameter',
+      formula: 'the screw or bolt this anchor is sold with',
+      inputs: { anchor: anchor.name },
+      result: `${tenth(shankMm(anchor.shank))} mm`,
       basis,
     },
+    oneAtEachMark(place.setOut.marks.length, basis),
   ];
 }
 

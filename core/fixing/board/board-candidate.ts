@@ -116,6 +116,8 @@ function anchorCheck(anchor: BoardAnchor, point: PointLoad, cap: HoldingCap, pla
     utilisation: linear(point, cap.forceN, outward),
     basis: cap.basis,
     noSource: cap.noSource,
+    acting: point,
+    allowed: { shearN: cap.forceN, tensionN: outward },
   };
   const bending = bendingResistance(anchor.shank, place.armMm, point.tensionN);
   const bent = point.shearN === 0 ? 0 : point.shearN / bending;
@@ -126,5 +128,7 @@ function anchorCheck(anchor: BoardAnchor, point: PointLoad, cap: HoldingCap, pla
     utilisation: bent,
     basis: steelBasis('screw-bending', anchor.shank),
     noSource: false,
+    acting: point,
+    allowed: { shearN: bending, tensionN: outward },
   };
 }

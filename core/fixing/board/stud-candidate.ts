@@ -11,6 +11,7 @@ import { studCheck } from '../timber/stud-check.ts';
 import { bareStudStrength, studCap } from '../timber/stud-strength.ts';
 import { LEAD_HOLE, pilotHole } from '../timber/timber-species.ts';
 import { hangerNote } from '../told/hanger-note.ts';
+import { oneAtEachMark } from '../told/why-it-fits.ts';
 import { utilisationWhy } from '../told/why-it-holds.ts';
 import type { BoardPlace } from './board-place.ts';
 
@@ -51,7 +52,11 @@ export function studCandidate(gauge: Gauge, intoMm: number, place: BoardPlace): 
     point,
     worst: held,
     fixing: () => studFixing(gauge, fitted, setOut.marks.length, held, place),
-    why: () => [...studWhys(gauge, fitted, place), ...utilisationWhy(held, point)],
+    why: () => [
+      ...studWhys(gauge, fitted, place),
+      oneAtEachMark(setOut.marks.length, STUD_BASIS),
+      ...utilisationWhy(held, point),
+    ],
     advice: ['Find both edges of each stud before drilling.'],
     taken: route.taken,
   };
@@ -132,6 +137,7 @@ export function studWhys(gauge: Gauge, fitted: FittedStudScrew, place: BoardPlac
       inputs: { beyondMm: toTenth(beyondMm), inWoodMm: toTenth(fitted.inWoodMm) },
       result: `${Math.ceil(beyondMm + fitted.inWoodMm)} mm`,
       basis,
+      symbols: 'up(beyondMm + inWoodMm)',
     },
     {
       of: 'screw gauge',
@@ -143,9 +149,10 @@ export function studWhys(gauge: Gauge, fitted: FittedStudScrew, place: BoardPlac
     {
       of: 'pilot hole',
       formula: '70 % of the root in softwood',
-      inputs: { rootMm },
+      inputs: { rootMm, shareOfRoot: LEAD_HOLE.value.softwood },
       result: `${Math.round(LEAD_HOLE.value.softwood * rootMm * 10) / 10} mm`,
       basis: [basisOf(LEAD_HOLE)],
+      symbols: 'shareOfRoot x rootMm',
     },
     {
       of: 'screw length',
@@ -153,6 +160,7 @@ export function studWhys(gauge: Gauge, fitted: FittedStudScrew, place: BoardPlac
       inputs: { outsideMm: toTenth(fitted.outsideMm), beyondMm: toTenth(beyondMm), shelf },
       result: `${Math.round(fitted.screwMm * 10) / 10} mm, ${Math.round(fitted.inWoodMm * 10) / 10} in the wood`,
       basis,
+      symbols: 'stocked(outsideMm + beyondMm)',
     },
   ];
 }

@@ -28,7 +28,7 @@ const STUD_OUTSIDE = sourced(
   'washer, nut and two threads of M8',
   'common-practice',
 );
-const SLEEVE_BEYOND = sourced(
+export const SLEEVE_BEYOND = sourced(
   mm(5),
   'common-practice',
   'clay brick, perforated: line 3, f + sleeve + 5',

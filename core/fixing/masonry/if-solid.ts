@@ -2,7 +2,7 @@ import type { Job } from '../../job.ts';
 import type { SetOut } from '../../layout/set-out.ts';
 import type { Alternative, Assumption } from '../../plan-shape.ts';
 import type { Load } from '../acting/actions.ts';
-import type { Candidate, Unusable } from '../candidate.ts';
+import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
 import type { HoldingCap } from '../proof/holding-cap.ts';
 import type { Finding } from '../told/findings.ts';
 import { type Walked, walkedOf } from '../walk-candidates.ts';
@@ -54,5 +54,6 @@ export function onceProved({ fastener, name, worst }: Candidate): Alternative {
     fastener,
     utilisation: worst.utilisation,
     text: `${name}, once every hole has proved solid: a steady feed and one dust colour to full depth`,
+    governing: governingOf(worst),
   };
 }

@@ -7,6 +7,7 @@ import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
 import { hangerNote } from '../told/hanger-note.ts';
 import { pairingWhys } from '../told/why-it-fits.ts';
 import { strengthWhys } from '../told/why-it-holds.ts';
+import { SLEEVE_BEYOND } from './fit-hole.ts';
 import type { Place } from './fixing-place.ts';
 import { HOLE_BEYOND } from './hole.ts';
 import { type Weighed, weigh } from './masonry-weigh.ts';
@@ -102,6 +103,8 @@ function whysOf(weighed: Weighed, place: Place): Why[] {
   const basis = [basisOf(HOLE_BEYOND)];
   const beyond = HOLE_BEYOND.value;
   const resin = row.fastener === 'resin-stud';
+  const outside = hole.stocked ? 'outsideMm' : 'outsidePartMm';
+  const inside = row.plugMm === undefined ? 'inBaseMm' : 'plugMm';
   return [
     {
       of: 'hole depth',
@@ -109,17 +112,24 @@ function whysOf(weighed: Weighed, place: Place): Why[] {
         ? 'finish + depth in the base material, and 5 more behind a sleeve'
         : 'the larger of finish + plug + 10 and screw - outside part + 5',
       inputs: resin
-        ? { finishMm: finish.thicknessMm, inBaseMm: hole.plugMm }
+        ? {
+            finishMm: finish.thicknessMm,
+            inBaseMm: hole.plugMm,
+            behindSleeveMm: row.sleeve ? SLEEVE_BEYOND.value : 0,
+          }
         : {
             finishMm: finish.thicknessMm,
-            [row.plugMm === undefined ? 'inBaseMm' : 'plugMm']: hole.plugMm,
+            [inside]: hole.plugMm,
             screwMm: tenth(hole.screwMm),
             outsideMm: tenth(hole.outsideMm),
             beyondPlugMm: beyond.plugMm,
             beyondScrewMm: beyond.screwMm,
           },
       result: `${hole.depthMm} mm`,
-      basis,
+      basis: resin && row.sleeve ? [...basis, basisOf(SLEEVE_BEYOND)] : basis,
+      symbols: resin
+        ? 'up(finishMm + inBaseMm + behindSleeveMm)'
+        : `up(max(finishMm + ${inside} + beyondPlugMm, screwMm - outsideMm + beyondScrewMm))`,
     },
     {
       of: 'screw length',
@@ -127,14 +137,15 @@ function whysOf(weighed: Weighed, place: Place): Why[] {
         ? 'outside part + finish + plug, one diameter more where stocked, then the next stocked length'
         : 'outside part (of a stud: with its nut and washers) + finish + depth in the base material',
       inputs: {
-        outsideMm: tenth(hole.stocked ? hole.outsideMm : hole.screwMm - finish.thicknessMm - hole.plugMm),
+        [outside]: tenth(hole.stocked ? hole.outsideMm : hole.screwMm - finish.thicknessMm - hole.plugMm),
         finishMm: finish.thicknessMm,
-        [row.plugMm === undefined ? 'inBaseMm' : 'plugMm']: hole.plugMm,
+        [inside]: hole.plugMm,
         diameterMm: tenth(d),
         shelf: place.shelf,
       },
       result: `${tenth(hole.screwMm)} mm`,
       basis,
+      symbols: `${hole.stocked ? 'stocked' : 'up'}(${outside} + finishMm + ${inside})`,
     },
     ...pairingWhys(weighed, place),
     ...strengthWhys(weighed.worst, weighed.point, row.shank, hole.armMm, weighed.cap),

@@ -72,6 +72,8 @@ function worstOf(row: WalkRow, point: PointLoad, arm: Millimetres, cap: HoldingC
     utilisation: linear(point, cap.forceN, cap.forceN),
     basis: cap.basis,
     noSource: cap.noSource,
+    acting: point,
+    allowed: { shearN: cap.forceN, tensionN: cap.forceN },
   };
   const check = (
     mode: 'screw-bending' | 'screw-shear' | 'screw-tension',
@@ -79,7 +81,9 @@ function worstOf(row: WalkRow, point: PointLoad, arm: Millimetres, cap: HoldingC
     utilisation: number,
   ) => {
     if (utilisation > worst.utilisation) {
-      worst = { mode, resistanceN, utilisation, basis: steelBasis(mode, row.shank), noSource: false };
+      const allowed = { shearN: mode === 'screw-bending' ? bending : steel.shearN, tensionN: steel.tensionN };
+      const basis = steelBasis(mode, row.shank);
+      worst = { mode, resistanceN, utilisation, basis, noSource: false, acting: point, allowed };
     }
   };
   check('screw-bending', bending, point.shearN === 0 ? 0 : point.shearN / bending);
@@ -89,7 +93,10 @@ function worstOf(row: WalkRow, point: PointLoad, arm: Millimetres, cap: HoldingC
     const cone = coneForGood(mm(row.embedMm));
     const utilisation = linear(point, cone, cone);
     if (utilisation > worst.utilisation)
-      worst = { mode: 'concrete-cone', resistanceN: cone, utilisation, basis: CONE_BASIS, noSource: false };
+      worst = {
+        ...{ mode: 'concrete-cone', resistanceN: cone, utilisation, basis: CONE_BASIS, noSource: false },
+        ...{ acting: point, allowed: { shearN: cone, tensionN: cone } },
+      };
   }
   return worst;
 }

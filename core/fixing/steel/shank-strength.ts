@@ -24,8 +24,8 @@ export type ShankStrength = {
 };
 
 const { tensileMpa, yieldMpa } = SCREW_STEEL.value;
-const SHEAR_FACTOR = gammaShear(yieldMpa, tensileMpa) * GAMMA_G.value;
-const TENSION_FACTOR = gammaTension(yieldMpa, tensileMpa) * GAMMA_G.value;
+export const SHEAR_FACTOR = gammaShear(yieldMpa, tensileMpa) * GAMMA_G.value;
+export const TENSION_FACTOR = gammaTension(yieldMpa, tensileMpa) * GAMMA_G.value;
 
 function strengthOf(core: CoreDiameter): ShankStrength {
   return {

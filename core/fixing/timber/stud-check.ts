@@ -18,5 +18,7 @@ export function studCheck(
     utilisation: Number.isNaN(utilisation) ? Number.POSITIVE_INFINITY : utilisation,
     basis: capped ? [...STUD_CAP_BASIS, ...basis] : basis,
     noSource: false,
+    acting: point,
+    allowed: { shearN, tensionN: withdrawalN },
   };
 }

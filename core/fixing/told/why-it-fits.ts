@@ -1,7 +1,8 @@
 import type { Why } from '../../plan-shape.ts';
-import { basisOf } from '../../sources.ts';
+import { type Basis, basisOf } from '../../sources.ts';
 import type { Place } from '../masonry/fixing-place.ts';
 import type { Weighed } from '../masonry/masonry-weigh.ts';
+import { shankMm } from '../masonry/walk-row.ts';
 import { walkOf } from '../masonry/walks.ts';
 import { nominalOf } from '../steel/screw-sizes.ts';
 
@@ -17,16 +18,15 @@ export function pairingWhys({ row, count, hole }: Weighed, { job, setOut }: Plac
       result: `${row.holeMm} mm`,
       basis,
     },
-    {
-      of: 'number of fixings',
-      formula:
-        row.onBattenWholeKg === undefined
-          ? 'one at each mark'
-          : 'as many as the batten takes at the spacing of plugs',
-      inputs: { marks: setOut.marks.length },
-      result: `${count}`,
-      basis,
-    },
+    row.onBattenWholeKg === undefined
+      ? oneAtEachMark(count, basis)
+      : {
+          of: 'number of fixings',
+          formula: 'as many as the batten takes at the spacing of plugs',
+          inputs: { marks: setOut.marks.length },
+          result: `${count}`,
+          basis,
+        },
   ];
   if (row.plugMm !== undefined) {
     whys.push({
@@ -37,7 +37,15 @@ export function pairingWhys({ row, count, hole }: Weighed, { job, setOut }: Plac
       basis,
     });
   }
-  if (typeof row.shank === 'number') {
+  if (typeof row.shank !== 'number') {
+    whys.push({
+      of: 'screw diameter',
+      formula: 'the shank this fixing is sold with',
+      inputs: { shank: row.shank },
+      result: `${shankMm(row.shank)} mm`,
+      basis,
+    });
+  } else {
     whys.push({
       of: 'screw gauge',
       formula: 'the thinnest that opens this plug and does not bend: 0.060 + 0.013 x gauge, in inches',
@@ -47,4 +55,16 @@ export function pairingWhys({ row, count, hole }: Weighed, { job, setOut }: Plac
     });
   }
   return whys;
+}
+
+/** How many, where each mark takes one. */
+export function oneAtEachMark(marks: number, basis: readonly Basis[]): Why {
+  return {
+    of: 'number of fixings',
+    formula: 'one at each mark',
+    inputs: { marks },
+    result: `${marks}`,
+    basis,
+    symbols: 'marks',
+  };
 }

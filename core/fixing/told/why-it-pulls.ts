@@ -48,7 +48,7 @@ export function actionWhys(
     whys.push({
       of: 'cord tension',
       formula: 'W / (2 sin th), th from level; each ring is pulled inward by W / (2 tan th)',
-      inputs: { weightN: tenth(weightN), legAngleDeg: tenth(cord.legAngle) },
+      inputs: { weightN: tenth(weightN), legAngleDeg: Math.round(cord.legAngle * 1e6) / 1e6 },
       result: `${tenth(cordN)} N, ${tenth(inwardN)} N inward`,
       basis: BASIS,
     });
