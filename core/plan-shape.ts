@@ -1,4 +1,5 @@
 import type { Fastener } from './fixing/fastener.ts';
+import type { IfWrong } from './if-wrong.ts';
 import type { Millimetres, Newtons } from './quantity.ts';
 import type { Basis } from './sources.ts';
 
@@ -124,10 +125,6 @@ export type Assumption = {
   /** For those that matter most: what the plan would be if it were another value. */
   ifWrong?: IfWrong;
 };
-
-/** One number or word of a plan, as it is and as it would be. */
-type Difference = { path: string; from: unknown; to: unknown };
-type IfWrong = { value: unknown; changes: readonly Difference[]; text: string };
 
 export type Alternative = {
   fastener: Fastener;

@@ -48,6 +48,7 @@ const ORIGINS: Readonly<Record<string, Origin>> = {
   comFromWallMm: { field: 'piece.depthMm' },
   legAngleDeg: 'computed',
   finishMm: { field: 'wall.finish.thicknessMm' },
+  boardAndGapMm: 'computed',
   beyondMm: 'computed',
   plugMm: { path: 'fixing.plug.lengthMm' },
   inBaseMm: 'table',

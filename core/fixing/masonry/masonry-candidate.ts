@@ -1,15 +1,13 @@
 import type { Hanging } from '../../piece/piece.ts';
-import type { Bit, Fixing, Why } from '../../plan-shape.ts';
+import type { Bit, Fixing } from '../../plan-shape.ts';
 import { mm } from '../../quantity.ts';
-import { basisOf } from '../../sources.ts';
 import { addedScrews } from '../batten/added-batten.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
 import { hangerNote } from '../told/hanger-note.ts';
 import { pairingWhys } from '../told/why-it-fits.ts';
 import { strengthWhys } from '../told/why-it-holds.ts';
-import { SLEEVE_BEYOND } from './fit-hole.ts';
 import type { Place } from './fixing-place.ts';
-import { HOLE_BEYOND } from './hole.ts';
+import { holeWhys } from './hole-why.ts';
 import { type Weighed, weigh } from './masonry-weigh.ts';
 import { isHexHeaded, nameOf, shankMm, type WalkRow } from './walk-row.ts';
 
@@ -28,7 +26,11 @@ export function masonryCandidate(row: WalkRow, place: Place): Candidate | Unusab
     point: weighed.point,
     worst: weighed.worst,
     fixing: () => fixingOf(weighed, place),
-    why: () => whysOf(weighed, place),
+    why: () => [
+      ...holeWhys(weighed, place),
+      ...pairingWhys(weighed, place),
+      ...strengthWhys(weighed.worst, weighed.point, row.shank, weighed.hole.armMm, weighed.cap),
+    ],
     advice: [],
   };
 }
@@ -95,59 +97,3 @@ function addedBattenNote(count: number, place: Place): string {
 }
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
-
-function whysOf(weighed: Weighed, place: Place): Why[] {
-  const { hole, row } = weighed;
-  const { finish } = place;
-  const d = shankMm(row.shank);
-  const basis = [basisOf(HOLE_BEYOND)];
-  const beyond = HOLE_BEYOND.value;
-  const resin = row.fastener === 'resin-stud';
-  const outside = hole.stocked ? 'outsideMm' : 'outsidePartMm';
-  const inside = row.plugMm === undefined ? 'inBaseMm' : 'plugMm';
-  return [
-    {
-      of: 'hole depth',
-      formula: resin
-        ? 'finish + depth in the base material, and 5 more behind a sleeve'
-        : 'the larger of finish + plug + 10 and screw - outside part + 5',
-      inputs: resin
-        ? {
-            finishMm: finish.thicknessMm,
-            inBaseMm: hole.plugMm,
-            behindSleeveMm: row.sleeve ? SLEEVE_BEYOND.value : 0,
-          }
-        : {
-            finishMm: finish.thicknessMm,
-            [inside]: hole.plugMm,
-            screwMm: tenth(hole.screwMm),
-            outsideMm: tenth(hole.outsideMm),
-            beyondPlugMm: beyond.plugMm,
-            beyondScrewMm: beyond.screwMm,
-          },
-      result: `${hole.depthMm} mm`,
-      basis: resin && row.sleeve ? [...basis, basisOf(SLEEVE_BEYOND)] : basis,
-      symbols: resin
-        ? 'up(finishMm + inBaseMm + behindSleeveMm)'
-        : `up(max(finishMm + ${inside} + beyondPlugMm, screwMm - outsideMm + beyondScrewMm))`,
-    },
-    {
-      of: 'screw length',
-      formula: hole.stocked
-        ? 'outside part + finish + plug, one diameter more where stocked, then the next stocked length'
-        : 'outside part (of a stud: with its nut and washers) + finish + depth in the base material',
-      inputs: {
-        [outside]: tenth(hole.stocked ? hole.outsideMm : hole.screwMm - finish.thicknessMm - hole.plugMm),
-        finishMm: finish.thicknessMm,
-        [inside]: hole.plugMm,
-        diameterMm: tenth(d),
-        shelf: place.shelf,
-      },
-      result: `${tenth(hole.screwMm)} mm`,
-      basis,
-      symbols: `${hole.stocked ? 'stocked' : 'up'}(${outside} + finishMm + ${inside})`,
-    },
-    ...pairingWhys(weighed, place),
-    ...strengthWhys(weighed.worst, weighed.point, row.shank, hole.armMm, weighed.cap),
-  ];
-}

@@ -246,7 +246,12 @@ test('a stud in resin is asked about with the figures that make its depth and it
   // 12 plaster + 80 sleeve + 5; outside 6 and 12 for washer, nut and threads, + 12 + 80.
   expect([fixing.bit.depthMm, fixing.screw?.lengthMm]).toEqual([12 + 80 + 5, 6 + 12 + 12 + 80]);
   expect(of('hole depth')?.inputs).toEqual({ finishMm: 12, inBaseMm: 80, behindSleeveMm: 5 });
-  expect(of('screw length')?.inputs).toMatchObject({ outsideMm: 18, finishMm: 12, inBaseMm: 80, behindSleeveMm: 5 });
+  expect(of('screw length')?.inputs).toMatchObject({
+    outsidePartMm: 18,
+    finishMm: 12,
+    inBaseMm: 80,
+    behindSleeveMm: 5,
+  });
 });
 
 test('a wall whose thickness nobody said is measured before it is drilled [common-practice, our-choice]', () => {
