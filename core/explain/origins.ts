@@ -61,6 +61,7 @@ const ORIGINS: Readonly<Record<string, Origin>> = {
   beyondScrewMm: 'table',
   diameterMm: 'table',
   lengthMm: 'table',
+  country: { field: 'building.country' },
   shelf: { field: 'building.country' },
   holeMm: 'table',
   marks: 'computed',

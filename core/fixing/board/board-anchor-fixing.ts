@@ -54,6 +54,11 @@ function lengthOf(anchor: BoardAnchor, { outsideMm, beyondMm }: BoardPlace): Mil
   return mm(suppliedMm.find((each) => each >= through + screwMm) ?? Math.max(...suppliedMm));
 }
 
+/** Whether the screw that comes with an anchor is longer than what it goes through; a bolt is bought to length. */
+export function suppliedReaches(anchor: BoardAnchor, { outsideMm, beyondMm }: BoardPlace): boolean {
+  return typeof anchor.shank !== 'number' || outsideMm + beyondMm < Math.max(...BEHIND.value.suppliedMm);
+}
+
 /** Room behind the sheet that nobody measured. */
 export function roomBehind({ name, voidMm }: BoardAnchor): Assumption {
   return {

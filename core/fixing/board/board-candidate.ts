@@ -8,7 +8,7 @@ import type { HoldingCap } from '../proof/holding-cap.ts';
 import { isOverUsual } from '../proof/usual.ts';
 import { bendingResistance, steelBasis } from '../steel/shank-strength.ts';
 import { strengthWhys } from '../told/why-it-holds.ts';
-import { anchorFixing, anchorWhys, roomBehind } from './board-anchor-fixing.ts';
+import { anchorFixing, anchorWhys, roomBehind, suppliedReaches } from './board-anchor-fixing.ts';
 import { BOARD_ONLY, type BoardAnchor, OUTWARD_SHARE, SHEET, UNDER_TILE } from './board-anchors.ts';
 import type { BoardPlace } from './board-place.ts';
 import { timberMarks } from './timber-marks.ts';
@@ -71,10 +71,8 @@ export function boardCandidate(
   };
 }
 
-function whyNot(
-  anchor: BoardAnchor,
-  { batten, beyondMm, tiled, job, load, boardMm, layers, setOut, proven }: BoardPlace,
-): string | null {
+function whyNot(anchor: BoardAnchor, place: BoardPlace): string | null {
+  const { batten, beyondMm, tiled, job, load, boardMm, layers, setOut, proven } = place;
   const { wholeKg, withTogglesKg, toggles } = BOARD_ONLY.value;
   const limit = anchor.toggle && setOut.marks.length >= toggles ? withTogglesKg : wholeKg;
   if (load.massKg > limit) return `${limit} kg is the most a whole piece should hang on board alone`;
@@ -84,6 +82,7 @@ function whyNot(
   if (tiled && !anchor.toggle) return 'through a tile only a toggle, or a stud';
   if (layers === 1 && !anchor.toggle && beyondMm > SHEET.value.oneSheetUpToMm)
     return 'the sheet is too thick for it';
+  if (!suppliedReaches(anchor, place)) return 'the screw it is supplied with does not reach through';
   const clear = job.wall.voidMm;
   if (clear !== undefined && clear < anchor.voidMm)
     return `it needs ${anchor.voidMm} mm clear behind the sheet, and there are ${clear}`;

@@ -54,7 +54,7 @@ export function studCandidate(gauge: Gauge, intoMm: number, place: BoardPlace): 
     fixing: () => studFixing(gauge, fitted, setOut.marks.length, held, place),
     why: () => [
       ...studWhys(gauge, fitted, place),
-      oneAtEachMark(setOut.marks.length, STUD_BASIS),
+      oneAtEachMark(setOut.marks.length, held.basis),
       ...utilisationWhy(held, point),
     ],
     advice: ['Find both edges of each stud before drilling.'],

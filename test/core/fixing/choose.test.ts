@@ -250,7 +250,6 @@ test('a stud in resin is asked about with the figures that make its depth and it
     outsidePartMm: 18,
     finishMm: 12,
     inBaseMm: 80,
-    behindSleeveMm: 5,
   });
 });
 
