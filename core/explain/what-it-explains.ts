@@ -12,6 +12,8 @@ const PATHS: Readonly<Record<string, readonly string[]>> = {
   'cord tension': ['actions.cordN', 'actions.inwardN'],
   'bending of the screw': [],
   cap: [],
+  tilt: [],
+  lean: [],
   'timber route': [],
   'pull on the board’s screws': [],
   'hole depth': ['fixing.bit.depthMm', 'fixing.pilot.depthMm'],
