@@ -31,6 +31,7 @@ export const SOURCES = {
     issuer: 'Standards Australia',
   },
   'EN771-1': { title: 'Specification for masonry units, part 1: clay masonry units', issuer: 'CEN' },
+  DIN105: { title: 'Clay masonry units: normal and thin format', issuer: 'DIN' },
   'BIA-TN10': {
     title: 'Technical Note 10: dimensioning and estimating brick masonry',
     issuer: 'Brick Industry Association',

@@ -67,7 +67,7 @@ export function setOut(job: Job, among?: Among): LayoutResult {
     leftMm: frame.leftMm,
     rightMm: mm(wall.widthMm - frame.rightMm),
   });
-  const courses = onCourses(placed, wall, bottom.levelAboveFloorMm);
+  const courses = onCourses(placed, wall, bottom.levelAboveFloorMm, job.building?.country);
   const marks = placed.map((each) => markOf(each, fit, studs?.on.get(each.id) ?? courses?.on.get(each.id)));
   const later = among?.level ? marks : marks.slice(1);
   const said = saidWithMarks(job, { fit, hung, placed, marks, studs, courses }, among);

@@ -1,6 +1,6 @@
 import { type Millimetres, MM_PER_INCH, mm } from '../quantity.ts';
-import { sourced } from '../sources.ts';
-import type { BaseMaterial, Wall } from './wall.ts';
+import { type Basis, basisOf, sourced } from '../sources.ts';
+import type { BaseMaterial } from './wall.ts';
 
 /** Coursing that is known: gauge, lower edge of the first bed joint above the floor, joint thickness. Millimetres. */
 export type KnownCourses = { gaugeMm: Millimetres; firstBedMm: Millimetres; jointMm: Millimetres };
@@ -31,15 +31,41 @@ export const JOINT_CLEARANCE = sourced(
   'common-practice',
 );
 
+/** How far coursing may be out for each unit between a joint that was measured and a mark, by how its module is known. */
+const DRIFT = {
+  format: sourced(mm(50 / 20), 'AS/NZS4455.1', 'category DW1: 20 units within 50 either way', 'read'),
+  measured: sourced(mm(2 / 4), 'our-choice', 'four courses read with a tape to 2', 'our-choice'),
+};
+
 const COURSED: readonly BaseMaterial[] = ['clay-brick', 'concrete-block', 'aerated-concrete'];
 
-/** Coursing of a wall, or null where it has none or where its gauge or first bed joint is not known. */
-export function knownCourses(wall: Pick<Wall, 'baseMaterial' | 'courses'>): KnownCourses | null {
-  const { gaugeMm, firstBedMm, jointMm = USUAL_JOINT.value } = wall.courses ?? {};
-  if (!COURSED.includes(wall.baseMaterial) || gaugeMm === undefined || firstBedMm === undefined) return null;
-  const sound = Number.isFinite(firstBedMm) && Number.isFinite(gaugeMm) && jointMm >= 0 && gaugeMm > jointMm;
-  return sound ? { gaugeMm, firstBedMm, jointMm } : null;
+/** Whether a base material is laid in courses. */
+export const isCoursed = (base: BaseMaterial): boolean => COURSED.includes(base);
+
+/** Joints at a module from one that was measured, or null where a figure is missing or is none. Millimetres. */
+export function joints(
+  moduleMm: Millimetres | undefined,
+  firstMm: Millimetres | undefined,
+  jointMm: Millimetres = USUAL_JOINT.value,
+): KnownCourses | null {
+  if (moduleMm === undefined || firstMm === undefined) return null;
+  const sound = Number.isFinite(firstMm) && Number.isFinite(moduleMm) && jointMm >= 0 && moduleMm > jointMm;
+  return sound ? { gaugeMm: moduleMm, firstBedMm: firstMm, jointMm } : null;
 }
+
+/** How far off the joints may be at a place, and whether that is little enough to speak of them there. Millimetres. */
+export function driftAt(
+  atMm: Millimetres,
+  { gaugeMm, firstBedMm }: KnownCourses,
+  known: 'format' | 'measured',
+): { units: number; driftMm: Millimetres; tells: boolean } {
+  const units = Math.round(Math.abs(atMm - firstBedMm) / gaugeMm);
+  const driftMm = mm(units * DRIFT[known].value);
+  return { units, driftMm, tells: driftMm <= JOINT_CLEARANCE.value };
+}
+
+/** What the drift rests on. */
+export const driftBasis = (known: 'format' | 'measured'): Basis => basisOf(DRIFT[known]);
 
 /** Height of n courses: n x gauge. Millimetres. */
 export function coursesHigh(n: number, gaugeMm: Millimetres): Millimetres {

@@ -22,7 +22,7 @@ export function groupAdvice(
   const alone = marks.flatMap((own, at) => (pieces[at]?.hanging.by === 'batten' ? [] : own.map(placed)));
   const room = { leftMm: fit.frame.leftMm, rightMm: mm(wall.widthMm - fit.frame.rightMm) };
   const studs = alone.length > 0 ? onStuds(alone, wall, room, undefined, 'group') : null;
-  const courses = onCourses(all.map(placed), wall, fit.bottom.levelAboveFloorMm, 'group');
+  const courses = onCourses(all.map(placed), wall, fit.bottom.levelAboveFloorMm, building?.country, 'group');
   const { leftMm, rightMm, bottomMm, topMm } = fit.frame;
   const whole = { kind: 'picture', widthMm: mm(rightMm - leftMm), heightMm: mm(topMm - bottomMm) } as const;
   const row = cells.rows[0] ?? [];

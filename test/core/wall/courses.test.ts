@@ -1,7 +1,10 @@
 import { expect, test } from 'vitest';
+import type { Country } from '../../../core/job.ts';
 import { setOut } from '../../../core/layout/marks.ts';
 import { mm } from '../../../core/quantity.ts';
-import { knownCourses, placeInCourse, shiftOffJoints } from '../../../core/wall/courses.ts';
+import { driftAt, joints, placeInCourse, shiftOffJoints } from '../../../core/wall/courses.ts';
+import { formatOf } from '../../../core/wall/formats.ts';
+import type { BaseMaterial, Wall } from '../../../core/wall/wall.ts';
 import { jobOf } from '../layout/a-job.ts';
 
 // Gauge 86, joint 10, first bed joint from the floor: joints at 0-10, 86-96, 172-182 ...; clear from 25 to 71 in each course.
@@ -38,9 +41,14 @@ test('marks half a course apart in thin courses can’t all be clear', () => {
   ).toBeNull();
 });
 
-test('coursing without a first bed joint, or behind board, says nothing', () => {
-  expect(knownCourses({ baseMaterial: 'clay-brick', courses: { gaugeMm: mm(86) } })).toBeNull();
-  expect(knownCourses({ baseMaterial: 'plasterboard-on-dabs', courses })).toBeNull();
+test.each<[string, Partial<Wall>]>([
+  ['without a bed joint', { courses: { gaugeMm: mm(86) } }],
+  ['with a joint as thick as its gauge', { courses: { ...courses, jointMm: mm(86) } }],
+  ['behind board', { baseMaterial: 'plasterboard-on-dabs', courses }],
+  ['of a format nobody told, in no country', { courses: { firstBedMm: mm(0) } }],
+])('coursing %s says nothing', (_, wall) => {
+  const layout = setOut(jobOf({ wall }));
+  expect(layout.ok && layout.marks.some((mark) => 'on' in mark)).toBe(false);
 });
 
 test('a mark in a joint by the coursing is told, with how far to move and to feel for it', () => {
@@ -63,4 +71,105 @@ test('a mark in a unit by the coursing is still to be felt for', () => {
 test('over a mantel of unknown height the coursing, counted from the floor, says nothing', () => {
   const layout = setOut(jobOf({ wall: { courses, datum: { kind: 'mantel' } } }));
   expect(layout.ok && layout.marks.some((mark) => 'on' in mark)).toBe(false);
+});
+
+// fixing 8: AU 86 and 240 (read), UK 75 and 225 (read), US 3 in 8 in (read); blocks from memory.
+test.each<[Country, BaseMaterial, number, number]>([
+  ['AU', 'clay-brick', 86, 240],
+  ['NZ', 'clay-brick', 86, 240],
+  ['UK', 'clay-brick', 75, 225],
+  ['US', 'clay-brick', 203.2 / 3, 203.2],
+  ['AU', 'concrete-block', 200, 400],
+  ['UK', 'concrete-block', 225, 450],
+  ['US', 'concrete-block', 203.2, 406.4],
+])(
+  'in %s a course of %s is %s high and its unit %s long (fixing 8: bricks read, blocks from memory)',
+  (country, base, gauge, length) => {
+    const format = formatOf(base, country);
+    expect(format?.gaugeMm).toBeCloseTo(gauge, 9);
+    expect(format?.lengthMm).toBeCloseTo(length, 9);
+  },
+);
+
+test.each<[Country, BaseMaterial]>([
+  ['EU', 'clay-brick'],
+  ['AU', 'aerated-concrete'],
+  ['UK', 'natural-stone'],
+])('in %s the country does not tell the format of %s', (country, base) => {
+  expect(formatOf(base, country)).toBeNull();
+});
+
+/** Marks of the plain job are 1680 up, at 1025 and 1675 across. */
+const of = (country: Country, wall: Partial<Wall>) => {
+  const layout = setOut({ ...jobOf({ wall }), building: { country } });
+  if (!layout.ok) throw new Error(layout.text);
+  return { on: layout.marks.map((mark) => mark.on), advice: layout.advice.join(' ') };
+};
+
+test('a bed joint measured near the marks and the country’s format tell the clash: 1680 - 1590 - 86 = 4 into the next joint', () => {
+  const told = of('AU', { courses: { firstBedMm: mm(1590) } });
+  expect(told.on).toEqual(Array(2).fill('in a bed joint by the coursing: feel for it'));
+  // Clear from 25 above its lower edge: 21 up; down to 86 - 15 = 71 of the course below is 19.
+  expect(told.advice).toContain('Moving the piece 19 mm down keeps every mark clear.');
+});
+
+// AS/NZS 4455.1 DW1 (read): 20 units within 50, so 2.5 each; 15 is the clearance. 6 courses of 86 are 516, 7 are 602.
+test.each([
+  [1680 - 516, true],
+  [1680 - 602, false],
+])(
+  'by the format a joint measured at %s tells of a mark 1680 up: %s (2.5 a unit, read)',
+  (firstBed, tells) => {
+    const told = of('AU', { courses: { firstBedMm: mm(firstBed) } });
+    expect(told.on[0] !== undefined).toBe(tells);
+    expect(
+      told.advice.includes('7 units from A, where the coursing may be 17.5 mm out by the usual size'),
+    ).toBe(!tells);
+  },
+);
+
+test('a gauge that was measured tells for thirty courses: 30 x 0.5 = 15 (our choice)', () => {
+  const known = joints(mm(86), mm(0));
+  expect(known && driftAt(mm(30 * 86), known, 'measured').tells).toBe(true);
+  expect(known && driftAt(mm(31 * 86), known, 'measured').tells).toBe(false);
+});
+
+test('in Germany two heights of brick are usual, so four courses are measured first (DIN 105, from memory)', () => {
+  const told = of('EU', { courses: { firstBedMm: mm(1600) } });
+  expect(told.on[0]).toBeUndefined();
+  expect(told.advice).toContain('Bricks here may course at 83.3 mm or 62.5 mm: measure four courses');
+});
+
+// Perpends at 1020, 1260, 1500 ...: A at 1025 is 5 into one, B at 1675 is 175 into its brick.
+test('a perpend measured in the marks’ course tells which mark falls in it, and how far to go sideways', () => {
+  const told = of('AU', { courses: { perpendMm: mm(1020) } });
+  expect(told.on).toEqual(['in a perpend by the coursing: feel for it', undefined]);
+  expect(told.advice).toContain(
+    'A falls in or close to a perpend. Moving the piece 20 mm to the right keeps every mark clear.',
+  );
+});
+
+test('a mark clear of the beds and in a perpend is in the perpend', () => {
+  // Bed at 1634 - 10: 1680 is 56 into its course of 86.
+  const told = of('AU', { courses: { firstBedMm: mm(1624), perpendMm: mm(1020) } });
+  expect(told.on).toEqual([
+    'in a perpend by the coursing: feel for it',
+    'a unit by the coursing: feel for it',
+  ]);
+});
+
+test('a mark in another course stands in another bond, so its perpends are not told', () => {
+  const hanging = {
+    by: 'rings',
+    points: [
+      { fromLeftMm: mm(95), fromTopMm: mm(240) },
+      { fromRightMm: mm(95), fromTopMm: mm(300) },
+    ],
+  } as const;
+  const wall = { courses: { perpendMm: mm(1670) } };
+  const layout = setOut({
+    ...jobOf({ wall, piece: { hanging: { ...hanging, points: [...hanging.points] } } }),
+    building: { country: 'AU' },
+  });
+  expect(layout.ok && layout.marks.map((mark) => mark.on)).toEqual([undefined, undefined]);
 });
