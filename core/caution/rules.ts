@@ -61,7 +61,8 @@ export function cautionsOf(context: Context): Caution[] {
   const stops = [...notFitting(context), ...applied(STOPS, facts)];
   const others = stops.length > 0 || context.stopped ? NOT_DRILLING : OTHERS;
   const own = [...stops, ...applied(others, facts)];
-  return ordered([...own, ...findings(context, own)]);
+  // While anything stops no fixing is given, and what was found on it would tell how to drill.
+  return ordered(stops.length > 0 ? own : [...own, ...findings(context, own)]);
 }
 
 /**

@@ -77,6 +77,12 @@ function age(facts: Facts): string {
   return typeof year === 'number' ? `of ${year}` : 'of unknown age';
 }
 
+/** In doubt although no year says that it is past the line: filler where no line names it, a sheet of no known age. */
+function stillOld({ job }: Facts): boolean {
+  const { country, yearBuilt } = job.building ?? {};
+  return typeof yearBuilt !== 'number' || yearBuilt <= lineFor(country ?? 'unknown').value.likely;
+}
+
 function lineText(facts: Facts): string {
   const { country } = facts.job.building ?? {};
   const { doubt } = lineFor(country ?? 'unknown').value;
@@ -112,7 +118,9 @@ export const asbestosRules: readonly Rule[] = [
     severity: 'warn',
     applies: is('C-AB-3'),
     text: (facts) =>
-      `${thing(facts)} ${age(facts)} is probably clear of asbestos, not certainly. A test is cheap next to the risk.`,
+      stillOld(facts)
+        ? `${thing(facts)} ${age(facts)} may hold asbestos; some of that time did. Keep every hole off joints and patches, or have it tested first.`
+        : `${thing(facts)} ${age(facts)} is probably clear of asbestos, not certainly. A test is cheap next to the risk.`,
     basis,
   },
   {

@@ -115,7 +115,7 @@ export const liftingRules: readonly Rule[] = [
   {
     id: 'C-MH-1',
     severity: 'warn',
-    applies: (facts) => facts.whole && beyondOne(facts) && !beyondTwo(facts),
+    applies: (facts) => facts.whole && beyondOne(facts) && !beyondTwo(facts) && !tooHeavyForTwo(facts),
     text: (facts) =>
       `Lifting ${massText(facts)} to that height is beyond the guide for one person. Two people, load close, and rest it on a ledge or packed stool while you hook on.`,
     basis: hse,

@@ -50,6 +50,7 @@ export const bathroomRules: readonly Rule[] = [
   {
     id: 'C-WA-1',
     severity: 'warn',
+    whileDrilling: true,
     applies: (facts) => facts.whole && facts.job.wall?.wet === 'shower' && !membraneHoled(facts),
     text: `Shower wall: these holes are above ${WATERPROOF.value} mm, but the membrane may be taken higher and spray reaches there. Ask how high it goes, and seal each hole.`,
     basis: from(WATERPROOF, OURS),

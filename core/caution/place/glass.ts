@@ -3,6 +3,7 @@ import { sourced } from '../../sources.ts';
 import { sizeOf } from '../../wall/accessory.ts';
 import type { Facts } from '../facts.ts';
 import { from, type Rule } from '../rule.ts';
+import { inCable, inPlumbing } from '../services/services-where.ts';
 import { glassMayCut, glassOf } from './glass-kind.ts';
 
 const AT = 'K4 s.5, diagram 5.1; by analogy, a mirror is backed by a wall';
@@ -64,6 +65,12 @@ const certainly = (facts: Facts): boolean =>
 const BATHROOM_TEXT =
   'In an Australian bathroom a mirror below 2 m has to be safety glass, or glued flat to the wall, or behind a vanity at least 760 high and 300 deep.';
 
+/** Higher is no help where a mirror or a walkway has its own greatest height, nor where what does not fit, a cable or a pipe says which way to go. */
+const mayRise = (facts: Facts): boolean =>
+  facts.setOut !== null &&
+  facts.job.building?.kind !== 'public' &&
+  inCable(facts).length + inPlumbing(facts).length === 0;
+
 /** Glass near people. */
 export const glassRules: readonly Rule[] = [
   {
@@ -86,7 +93,7 @@ export const glassRules: readonly Rule[] = [
     severity: 'warn',
     applies: inReach,
     text: (facts) =>
-      `${glassOf(facts) === 'maybe' ? 'If this is glazed with ordinary glass, it' : 'This glass'} is at a height where people fall against it (below ${LOW.value} mm, or below ${LOW_BY_DOOR.value} mm beside a door). Choose safety-backed or toughened glass, or raise it.`,
+      `${glassOf(facts) === 'maybe' ? 'If this is glazed with ordinary glass, it' : 'This glass'} is at a height where people fall against it (below ${LOW.value} mm, or below ${LOW_BY_DOOR.value} mm beside a door). Choose safety-backed or toughened glass${mayRise(facts) ? ', or raise it' : ''}.`,
     basis: from(LOW, LOW_BY_DOOR, BY_DOOR),
   },
   {

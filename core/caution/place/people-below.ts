@@ -1,3 +1,4 @@
+import type { Fastener } from '../../fixing/fastener.ts';
 import { type Kilograms, kg } from '../../quantity.ts';
 import { sourced } from '../../sources.ts';
 import type { Facts } from '../facts.ts';
@@ -11,6 +12,16 @@ const FEMA = sourced(
   'tips: not over beds, chairs or couches',
   'read',
 );
+/** Fasteners that bear on the sheet alone. */
+const BOARD_ANCHORS: readonly Fastener[] = [
+  'screw-in-anchor',
+  'expanding-sleeve-anchor',
+  'spring-toggle',
+  'bar-toggle',
+  'strap-toggle',
+  'winged-plug',
+  'pin-hook',
+];
 const COT = sourced(0, 'our-choice', 'safety 6.4: the rule for beds, taken to cots', 'our-choice');
 
 /** The advice of the earthquake leaflet: hook length in inches, hooks for a large piece, what they go into. */
@@ -35,6 +46,18 @@ const shakes = ({ job }: Facts): boolean => {
   return seismic === true || (country === 'NZ' && seismic !== false);
 };
 
+/** What keeps a hanger of this kind on its screw. */
+function keeper({ job }: Facts): string {
+  const by = job.piece?.hanging?.by;
+  if (by === 'batten') return 'a stop screw that keeps the two halves of the batten together';
+  if (by === 'clips' || by === 'keyholes') return 'heads drawn up close, and a catch below';
+  return 'closed or locking hooks';
+}
+
+/** Fastened to a sheet and nothing behind it. */
+const inBoardOnly = ({ fixing }: Facts): boolean =>
+  fixing?.ok === true && BOARD_ANCHORS.includes(fixing.fixing.fastener);
+
 /** Who is under it, and what happens when the ground moves. */
 export const peopleBelowRules: readonly Rule[] = [
   {
@@ -50,14 +73,15 @@ export const peopleBelowRules: readonly Rule[] = [
     severity: 'warn',
     applies: overSeat,
     text: (facts) =>
-      `If it ever falls, someone on the ${facts.job.place?.below} is under it. Move it, or use two closed hooks in solid fixings and lighter glazing.`,
+      `If it ever falls, someone on the ${facts.job.place?.below} is under it. Move it, or see that it cannot jump off: ${keeper(facts)}. Lighter glazing helps.`,
     basis: from(FEMA, HEAVY_OVERHEAD),
   },
   {
     id: 'C-EQ-1',
     severity: 'warn',
     applies: (facts) => facts.whole && shakes(facts),
-    text: 'Earthquake country: closed or locking hooks into studs or solid wall, wire or rings that cannot jump off, putty at the bottom corners.',
+    text: (facts) =>
+      `Earthquake country: it must not jump off. Use ${keeper(facts)}, and putty at the bottom corners.${inBoardOnly(facts) ? ' The advice is studs or solid wall, and this holds in the board alone: find the studs, or put a board across them.' : ''}`,
     basis: from(FEMA),
   },
 ];

@@ -1,3 +1,4 @@
+import type { Fastener } from '../../fixing/fastener.ts';
 import { kg, type Millimetres, mm } from '../../quantity.ts';
 import { sourced } from '../../sources.ts';
 import { plugInBase } from '../../wall/plug-depth.ts';
@@ -17,14 +18,21 @@ const PRACTICE = sourced(0, 'common-practice', 'safety 9: lath, dabs, sound plas
 const isHeavy = ({ massKg }: Facts): boolean => massKg === null || massKg > HEAVY.value;
 const base = ({ job }: Facts): string | undefined => job.wall?.baseMaterial;
 
+/** A plug made to span board and gap is meant to lie in them, under a batten too. */
+const spans = ({ job }: Facts, fastener: Fastener): boolean =>
+  fastener === 'frame-plug' ||
+  job.wall?.baseMaterial === 'plasterboard-on-dabs' ||
+  job.wall?.finish?.kind === 'board';
+
 /**
  * Millimetres of the plug that stay in the finish at best, its far end at the bottom of the hole; only where
  * the finish was measured and touches the base.
  */
-function plugInFinish({ fixing, job }: Facts): Millimetres {
+function plugInFinish(facts: Facts): Millimetres {
+  const { fixing, job } = facts;
   const plug = fixing?.ok ? fixing.fixing.plug : undefined;
   const finish = job.wall?.finish?.thicknessMm;
-  if (!fixing?.ok || !plug || finish === undefined || fixing.fixing.fastener === 'frame-plug') return mm(0);
+  if (!fixing?.ok || !plug || finish === undefined || spans(facts, fixing.fixing.fastener)) return mm(0);
   const rim = mm(fixing.fixing.bit.depthMm - plug.lengthMm);
   return mm(plug.lengthMm - plugInBase(plug.lengthMm, finish, rim));
 }

@@ -72,7 +72,12 @@ export const anyJob = fc
     wall: fc.record({
       baseMaterial: fc.constantFrom(
         'clay-brick',
+        'concrete-block',
         'concrete',
+        'aerated-concrete',
+        'natural-stone',
+        'timber',
+        'plasterboard-on-steel-studs',
         'plasterboard-on-timber-studs',
         'plasterboard-on-dabs',
         'lath-and-plaster',
@@ -102,6 +107,9 @@ export const anyJob = fc
       asbestos: pick('tested-clear', 'not-tested'),
       tensioned: pick('no', 'possible', 'scanned'),
       separating: flag,
+      external: flag,
+      common: flag,
+      hides: fc.subarray(['pocket-door', 'cistern', 'wall-heating'] as const, { maxLength: 1 }),
       condition: pick('sound', 'poor'),
     }),
     place: fc.record({
@@ -113,6 +121,7 @@ export const anyJob = fc
         by: fc.constantFrom('bottom-above', 'centre-at', 'top-at', 'below-ceiling'),
         mm: length,
       }),
+      openingTopMm: maybeLength,
       below: pick('nothing', 'bed', 'sofa', 'cot', 'basin', 'fireplace', 'fireplace-unused', 'walkway'),
     }),
     crew: fc.option(
