@@ -59,11 +59,10 @@ test('nothing says that a wall is safe', () => {
 
 test('a stop gives no step, tool, purchase, advice or check of the tape', () => {
   for (const { plan } of STOPPED) {
-    const { marks, fixing, steps, tools, shopping, advice, crossChecks, alternatives, why } = plan;
-    expect([marks, fixing, steps, tools, shopping, advice, crossChecks, alternatives, why]).toEqual([
+    const { marks, fixing, steps, tools, shopping, advice, crossChecks, alternatives } = plan;
+    expect([marks, fixing, steps, tools, shopping, advice, crossChecks, alternatives]).toEqual([
       [],
       null,
-      [],
       [],
       [],
       [],
