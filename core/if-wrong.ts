@@ -1,5 +1,5 @@
 /** One number or word of a plan, as it is and as it would be. */
-type Difference = { readonly path: string; readonly from: unknown; readonly to: unknown };
+export type Difference = { readonly path: string; readonly from: unknown; readonly to: unknown };
 
 /** What a plan would be if an assumption of it were another value: the value, what differs, and that in a line. */
 export type IfWrong = {

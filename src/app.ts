@@ -1,5 +1,6 @@
 import { Hono } from 'hono';
 import { HTTPException } from 'hono/http-exception';
+import { whatIf } from '../core/what-if/what-if.ts';
 import { askKeyPage } from './chat/ask-key.ts';
 import { ASSET_TYPES } from './chat/asset-files.ts';
 import { chatPage } from './chat/page.ts';
@@ -44,7 +45,7 @@ export function appOf(doors: Doors): Hono<DoorEnv> {
   app.post('/v1/messages', admitted, (c) => neutralDoor(c, crewOf));
   app.post('/v1/plans', admitted, async (c) => {
     const job = await jsonBody(c, anyJobSchema);
-    return job instanceof Response ? job : c.json(planJson(planOf(job)));
+    return job instanceof Response ? job : c.json(planJson(whatIf(job, planOf(job), planOf)));
   });
   app.post('/v1/checks', admitted, async (c) => {
     const asked = await jsonBody(c, checkRequestSchema);

@@ -40,8 +40,19 @@ function alternativeTold({ plan, steps }: Asked): Told | null {
 
 function assumptionTold({ plan, steps }: Asked): Told | null {
   const assumption = plan.assumptions[Number(steps[1])];
-  if (!assumption || steps[2] !== 'value') return null;
-  const { field, because } = assumption;
+  if (!assumption) return null;
+  const { field, because, ifWrong } = assumption;
+  if (steps[2] === 'ifWrong' && ifWrong) {
+    const other = {
+      name: field,
+      value: String(ifWrong.value),
+      unit: '',
+      from: 'assumed',
+      of: field,
+    } as const;
+    return { formula: 'the job planned again with that', inputs: [other], basis: [assumedBasis(field)] };
+  }
+  if (steps[2] !== 'value') return null;
   return {
     formula: 'taken, since it was not said',
     inputs: [{ name: field, value: because, unit: '', from: 'assumed', of: field }],
