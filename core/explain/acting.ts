@@ -96,8 +96,10 @@ function aboveBottom({ frame, why }: Plan, mark: Mark | undefined): Input {
   const bottom = frame?.bottomMm ?? 0;
   const up = mark?.upMm ?? (mark?.downMm === undefined ? bottom : 0 - mark.downMm);
   if (up - bottom > 0) return computed('aboveBottomMm', Math.round((up - bottom) * 10) / 10, 'marks, frame');
-  const first = why.find(({ of }) => /^mark \w+ up$/.test(of));
-  const drop = figure(first, 'drop') || figure(first, 'batten seat below the top') || 0;
-  const height = (frame?.topMm ?? 0) - bottom;
-  return computed('aboveBottomMm', Math.max(height - drop, 1), 'piece.heightMm, piece.hanging');
+  const pull = why.find(({ of }) => of === 'outward pull');
+  return computed(
+    'aboveBottomMm',
+    figure(pull, `aboveBottom${mark?.id ?? ''}Mm`),
+    'piece.heightMm, piece.hanging',
+  );
 }

@@ -116,6 +116,7 @@ function originOf(why: Why, name: string): Origin | null {
   if (name === 'centre') return CENTRE[why.of] ?? null;
   const [, id, what] = /^mark (\w+) (across|up)$/.exec(name) ?? [];
   if (id !== undefined) return { path: `marks.${id}.${what === 'up' ? 'upMm' : 'fromLeftMm'}` };
+  if (/^aboveBottom\w+Mm$/.test(name)) return 'computed';
   // The layers of a piece whose mass is reckoned: "glazing kg".
   if (why.of === 'mass' && / kg$/.test(name)) return 'computed';
   return Object.hasOwn(ORIGINS, name) ? (ORIGINS[name] ?? null) : null;

@@ -3,6 +3,7 @@ import type { SetOut } from '../../layout/set-out.ts';
 import type { Actions, Why } from '../../plan-shape.ts';
 import type { Millimetres } from '../../quantity.ts';
 import { basisOf } from '../../sources.ts';
+import { aboveBottom } from '../acting/actions.ts';
 
 const STATICS = {
   source: 'statics',
@@ -14,12 +15,13 @@ const tenth = (value: number): number => Math.round(value * 10) / 10;
 
 /** Why each mark carries what it does: the share of the weight, the pull outward, and a cord's tension. */
 export function actionWhys(
-  { piece }: Job,
+  job: Job,
   setOut: SetOut,
   { weightN, perMark, cordN, inwardN }: Actions,
   comFromWallMm: Millimetres,
   comFromLeftEndMm: Millimetres,
 ): Why[] {
+  const { piece } = job;
   const cord = setOut.cord;
   const whys: Why[] = [
     {
@@ -39,7 +41,7 @@ export function actionWhys(
         piece.hanging.by === 'batten'
           ? 'share of the weight x centre of mass from the wall / height above the bottom edge, and W a / z of the batten that stands off the wall'
           : 'share of the weight x centre of mass from the wall / height of the mark above the bottom edge',
-      inputs: { weightN: tenth(weightN), comFromWallMm: tenth(comFromWallMm) },
+      inputs: { weightN: tenth(weightN), comFromWallMm: tenth(comFromWallMm), ...pulledFrom(job, setOut) },
       result: perMark.map(({ id, tensionN }) => `${id} ${tenth(tensionN)} N`).join(', '),
       basis: BASIS,
     },
@@ -54,4 +56,15 @@ export function actionWhys(
     });
   }
   return whys;
+}
+
+/** Where a hanger bears no higher than the bottom edge, the height its pull is reckoned with instead. */
+function pulledFrom(job: Job, setOut: SetOut): Record<string, number> {
+  const told: Record<string, number> = {};
+  for (const mark of setOut.marks) {
+    const up = mark.upMm ?? 0 - (mark.downMm ?? Number.POSITIVE_INFINITY);
+    if (!(up > setOut.frame.bottomMm))
+      told[`aboveBottom${mark.id}Mm`] = tenth(aboveBottom(job, setOut, mark));
+  }
+  return told;
 }
