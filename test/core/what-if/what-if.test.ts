@@ -22,7 +22,10 @@ function changed(job: Job, field: string, value: unknown): Job {
   const steps = field.split('.');
   const last = steps.pop() ?? '';
   let here = copy;
-  for (const step of steps) here = (here[step] ??= {}) as Record<string, unknown>;
+  for (const step of steps) {
+    here[step] ??= {};
+    here = here[step] as Record<string, unknown>;
+  }
   here[last] = value;
   return copy as unknown as Job;
 }
