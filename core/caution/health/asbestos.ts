@@ -13,7 +13,7 @@ import {
 } from './asbestos-lines.ts';
 
 const CLEARS =
-  'A laboratory result that says the sheet or coating is clear (a competent person takes the sample), or a way without holes: a picture rail, a wall of another material, or standing the piece on the floor.';
+  'A laboratory result that says it is clear (a competent person takes the sample), or a way without holes: a picture rail, a wall of another material, or standing the piece on the floor.';
 
 /** Old tiles on a frame often stand on a sheet that is not what the rest of the room is lined with. */
 const tiledOnFrame = ({ job: { wall } }: Facts): boolean =>
