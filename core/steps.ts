@@ -28,8 +28,12 @@ export const BEFORE_MARKING: readonly string[] = [
 export function hangingSteps(pieces: readonly Job['piece'][]): string[] {
   const thick = [...new Set(pieces.flatMap((piece) => bumpersFor(piece) ?? []))];
   return [
+    ...(thick.length > 0
+      ? [
+          `Bumpers of ${thick.map(tenth).join(' or ')} mm on both lower corners, as thick as the hangers stand off.`,
+        ]
+      : []),
     'Two hands on the frame: one side on, then the other, each hanger seen to be seated. Let the load come on slowly.',
-    ...(thick.length > 0 ? [`Bumpers of ${thick.map(tenth).join(' or ')} mm on both lower corners.`] : []),
     'Level on the top edge, press each lower corner, and look yearly at hooks, cord and wall.',
   ];
 }

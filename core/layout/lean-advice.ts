@@ -6,7 +6,7 @@ import type { Why } from '../plan-shape.ts';
 import { type Degrees, kg, type Millimetres, mm, toTenth } from '../quantity.ts';
 import { basisOf, sourced } from '../sources.ts';
 import { lengthText } from './length-text.ts';
-import { VISIBLE_TILT } from './level.ts';
+import { degreesText, VISIBLE_TILT } from './level.ts';
 import { tenths } from './mark-why.ts';
 import { GEOMETRY, TAPE_READING } from './tolerance.ts';
 
@@ -54,7 +54,7 @@ export function leanAdvice(piece: Piece, highestDropMm: Millimetres): string[] {
   }
   if (lean < VISIBLE_TILT.value) return [];
   return [
-    `It leans ${toTenth(lean)} degrees forward: bumpers of ${lengthText(standOffMm)} at both lower corners set it upright.`,
+    `It leans ${degreesText(lean)} forward: bumpers of ${lengthText(standOffMm)} at both lower corners set it upright.`,
   ];
 }
 
@@ -79,7 +79,7 @@ export function leanWhys(piece: Piece, highestDropMm: Millimetres): Why[] {
         bumper: bumperMm,
         'hanger above the bottom edge': aboveBottomMm,
       }),
-      result: `${toTenth(lean)} degrees, its middle ${lengthText(outMm)} further out`,
+      result: `${degreesText(lean)}, its middle ${lengthText(outMm)} further out`,
       basis: [basisOf(GEOMETRY)],
     },
   ];

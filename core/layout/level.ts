@@ -1,4 +1,4 @@
-import { type Degrees, degrees, type Millimetres, mm } from '../quantity.ts';
+import { type Degrees, degrees, type Millimetres, mm, toTenth } from '../quantity.ts';
 import { sourced } from '../sources.ts';
 
 /** A half turn, in degrees: pure geometry. */
@@ -13,6 +13,12 @@ export const TARGET_TILT = sourced(
   'layout 8: a third of what the eye sees',
   'our-choice',
 );
+
+/** An angle in words, to a tenth: "1 degree", "0.4 degrees". */
+export function degreesText(angle: Degrees): string {
+  const tenth = toTenth(angle) + 0;
+  return `${tenth} ${tenth === 1 ? 'degree' : 'degrees'}`;
+}
 
 /** How crooked: atan(dy / span), positive when the right side is high. Millimetres in, degrees out. */
 export function tiltOf(dyMm: Millimetres, spanMm: Millimetres): Degrees {

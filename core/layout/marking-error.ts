@@ -1,9 +1,9 @@
 import type { Why } from '../plan-shape.ts';
-import { type Degrees, degrees, type Millimetres, mm, toTenth } from '../quantity.ts';
+import { type Degrees, type Millimetres, mm, toTenth } from '../quantity.ts';
 import { basisOf, sourced } from '../sources.ts';
 import type { PlacedMark } from './cross-checks.ts';
 import { lengthText } from './length-text.ts';
-import { heightOfTilt, TARGET_TILT, tiltOf, VISIBLE_TILT } from './level.ts';
+import { degreesText, TARGET_TILT, tiltOf, VISIBLE_TILT } from './level.ts';
 import { tenths } from './mark-why.ts';
 
 /**
@@ -40,9 +40,8 @@ export function shortSpanAdvice(placed: readonly PlacedMark[]): string[] {
   const span = acrossBetween(placed);
   const perMm = tiltOf(mm(1), span);
   if (!(span > 0) || perMm < TARGET_TILT.value) return [];
-  const shows = lengthText(heightOfTilt(VISIBLE_TILT.value, span));
   return [
-    `The marks are only ${lengthText(span)} apart: 1 mm is ${toTenth(perMm)} degrees there, and ${shows} shows. Level the frame itself before you let go.`,
+    `The marks are only ${lengthText(span)} apart: a pencil line (1 mm) out is ${degreesText(perMm)}, and ${VISIBLE_TILT.value} shows. Level the frame itself before you let go.`,
   ];
 }
 
@@ -52,21 +51,20 @@ export function tiltWhys(placed: readonly PlacedMark[]): Why[] {
   if (!(span > 0)) return [];
   const { worstMm, usualMm, worst, usual } = markingTilt(span);
   const { drop, pencil, bit } = ERRORS.value;
-  const seen: Degrees = degrees(VISIBLE_TILT.value);
   return [
     {
       of: 'tilt',
       formula:
         'arctangent of (error / mark to mark); the errors of both ends added at worst, as a rule the root of the sum of their squares',
-      inputs: tenths({
-        'mark to mark': span,
-        'hanger read to': drop,
-        'half a pencil line': pencil,
-        'bit wanders': bit,
-        'error as a rule': usualMm,
-        'error at worst': worstMm,
-      }),
-      result: `${toTenth(usual)} degrees as a rule, ${toTenth(worst)} at worst; ${seen} is seen`,
+      inputs: {
+        ...tenths({ 'mark to mark': span }),
+        'hanger read to': `${drop} mm`,
+        'half a pencil line': `${pencil} mm`,
+        'bit wanders': `${bit} mm`,
+        'error as a rule': `${toTenth(usualMm)} mm`,
+        'error at worst': `${toTenth(worstMm)} mm`,
+      },
+      result: `${degreesText(usual)} as a rule, ${toTenth(worst)} at worst; ${VISIBLE_TILT.value} is seen`,
       basis: [basisOf(ERRORS), basisOf(VISIBLE_TILT), basisOf(TARGET_TILT)],
     },
   ];

@@ -1,11 +1,20 @@
 import { massOf } from '../piece/mass.ts';
 import type { Piece } from '../piece/piece.ts';
 import { shareOf } from '../piece/share.ts';
-import { type Degrees, type Kilograms, kg, type Millimetres, mm, newtons, toTenth } from '../quantity.ts';
+import {
+  type Degrees,
+  degrees,
+  type Kilograms,
+  kg,
+  type Millimetres,
+  mm,
+  newtons,
+  toTenth,
+} from '../quantity.ts';
 import { basisOf, sourced } from '../sources.ts';
 import type { Bearing } from './bearing.ts';
 import { lengthText } from './length-text.ts';
-import { tiltOf } from './level.ts';
+import { degreesText, tiltOf } from './level.ts';
 import { TAPE_READING } from './tolerance.ts';
 
 /** From this much of the weight on one of two hangers it is worth saying which. */
@@ -39,7 +48,7 @@ function onOneHook(piece: Piece, hook: Bearing, com: Millimetres): string[] {
   const hangs =
     turn === null
       ? 'it will turn over'
-      : `it will hang crooked, ${toTenth(mm(Math.abs(turn)))} degrees down on the ${side(off)}`;
+      : `it will hang crooked, ${degreesText(degrees(Math.abs(turn)))} down on the ${side(off)}`;
   return [
     `The weight is ${lengthText(mm(Math.abs(off)))} to one side of the hook: on one hook ${hangs}. Use two.`,
   ];

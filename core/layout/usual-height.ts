@@ -36,6 +36,9 @@ const about = (length: number): string => {
   return lengthText(mm(Math.round(length / roundTo) * roundTo));
 };
 
+/** To a millimetre, which an inch tape reads as the whole inches of the convention. */
+const whole = (length: Millimetres): string => String(Math.round(length));
+
 /** A piece, or a group seen as one. */
 type Outline = Pick<Piece, 'kind' | 'widthMm' | 'heightMm'>;
 
@@ -57,7 +60,7 @@ export function usualHeightAdvice(
   if (centre >= from && centre <= to) return [];
   if (Math.abs(off) < WORTH_SAYING.value.centre || spansTheLine(piece, frame, levelAboveFloorMm)) return [];
   return [
-    `Its middle comes at ${lengthText(mm(centre))}, about ${about(Math.abs(off))} ${off < 0 ? 'below' : 'above'} where most pictures hang: a convention, so fine if that is meant.`,
+    `Its middle comes at ${lengthText(mm(centre))}; most pictures hang with theirs at ${whole(from)} to ${whole(to)} mm. A convention, so fine if that is meant.`,
   ];
 }
 

@@ -61,7 +61,7 @@ export type Unplaced = Partial<Accessory> & {
 export type DatumKind = 'floor' | 'mantel' | 'furniture' | 'ceiling' | 'nosing';
 
 /** What heights are measured from. A stair's nosing line slopes by rise over going; a mantel or furniture has a width. */
-type WallDatum = {
+export type WallDatum = {
   kind: DatumKind;
   aboveFloorMm?: Millimetres;
   fallMm?: Millimetres;

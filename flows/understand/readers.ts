@@ -11,6 +11,7 @@ import { readProof } from './piece/proof.ts';
 import { readAcross } from './place/across.ts';
 import { readBelow } from './place/below.ts';
 import { readDatum } from './place/datum.ts';
+import { readStairs } from './place/stairs.ts';
 import { readUp } from './place/up.ts';
 import { askedLength, hanging, mass, size } from './quantities.ts';
 import { readBoard } from './wall/board.ts';
@@ -72,6 +73,7 @@ const WORDS: readonly Reader[] = [
 
 /** The open question has first claim on bare figures; then what names itself; then the rest. */
 const FIGURES: readonly Reader[] = [
+  readStairs,
   readAccessories,
   when('piece.hanging', hanging),
   when('piece.size', size),

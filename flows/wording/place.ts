@@ -1,4 +1,5 @@
 import type { Across, JobSoFar, Up } from '../../core/job.ts';
+import type { WallDatum } from '../../core/wall/wall.ts';
 import type { DisplayUnit } from '../reading.ts';
 import { length } from './length.ts';
 import { DATUM, VALUE } from './words.ts';
@@ -11,10 +12,22 @@ export function placeInWords(part: JobSoFar, unit: DisplayUnit): string[] {
     ...(datum && up === undefined && datum.aboveFloorMm === undefined
       ? [`heights from ${DATUM[datum.kind]}`]
       : []),
+    ...stairsText(datum, unit),
     ...(across ? [acrossText(across, unit)] : []),
     ...(up?.mm === undefined ? [] : [upText(up, DATUM[part.wall?.datum?.kind ?? 'floor'], unit)]),
     ...(below === undefined ? [] : [VALUE['place.below']?.[below] ?? below]),
   ];
+}
+
+/** "stairs that rise 180 mm, going 250 mm, up to the right". */
+function stairsText(datum: WallDatum | undefined, unit: DisplayUnit): string[] {
+  const { riseMm, goingMm, climbs } = datum ?? {};
+  const parts = [
+    ...(riseMm === undefined ? [] : [`rise ${length(riseMm, unit)}`]),
+    ...(goingMm === undefined ? [] : [`going ${length(goingMm, unit)}`]),
+    ...(climbs === undefined ? [] : [`up to the ${climbs}`]),
+  ];
+  return parts.length === 0 ? [] : [`stairs: ${parts.join(', ')}`];
 }
 
 function acrossText(across: Across, unit: DisplayUnit): string {

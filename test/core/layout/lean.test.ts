@@ -61,7 +61,9 @@ test('on the wall the bumpers are a step, as thick as the hangers stand off, unl
       planOf({ ...whole, building: { country: 'AU', yearBuilt: 2010 }, crew: { people: 2 } }),
     ).join(' ');
   };
-  expect(steps(on({}, undefined, 8))).toContain('Bumpers of 8 mm on both lower corners.');
+  expect(steps(on({}, undefined, 8))).toContain(
+    'Bumpers of 8 mm on both lower corners, as thick as the hangers stand off. Two hands on the frame',
+  );
   expect(steps(on({ bumperMm: mm(8) }, undefined, 8))).not.toContain('Bumpers');
 });
 

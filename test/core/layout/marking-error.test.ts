@@ -61,7 +61,7 @@ test('errors drawn at random stay within the worst, and two in three within the 
   expect(drawn.filter((off) => off <= usualMm).length).toBeGreaterThan(2000);
 });
 
-// 1 mm over 286.5 is 0.2 degrees. 120: 1 mm is 0.477 degrees, 0.6 degrees is 1.26 mm.
+// 1 mm over 286.5 is 0.2 degrees.
 test.each([
   [277, true],
   [276, false],
@@ -70,17 +70,17 @@ test.each([
   expect(layout.ok && layout.advice.some((each) => each.startsWith('The marks are only'))).toBe(said);
 });
 
-test('rings 120 apart: 1 mm is half a degree, and 1.3 mm shows (0.6 degrees, Vision Res. 1990, read)', () => {
+test('rings 120 apart: a pencil line of 1 mm is atan(1 / 120) = 0.48 degrees, and 0.6 shows (Vision Res. 1990, read)', () => {
   const layout = ringsIn(360);
   expect(layout.ok && layout.advice.join(' ')).toContain(
-    'The marks are only 120 mm apart: 1 mm is 0.5 degrees there, and 1.3 mm shows.',
+    'The marks are only 120 mm apart: a pencil line (1 mm) out is 0.5 degrees, and 0.6 shows.',
   );
 });
 
 test('how level it will hang can be asked, with what went in', () => {
   const layout = ringsIn(95);
   expect(layout.ok && layout.why.find(({ of }) => of === 'tilt')).toMatchObject({
-    inputs: { 'mark to mark': 650, 'error as a rule': 2.1, 'error at worst': 5.3 },
+    inputs: { 'mark to mark': 650, 'error as a rule': '2.1 mm', 'error at worst': '5.3 mm' },
     result: '0.2 degrees as a rule, 0.5 at worst; 0.6 is seen',
   });
 });

@@ -86,13 +86,15 @@ test('a job read with a tape in inches is the same job in millimetres, to what f
       (job) => {
         const [metric, inches] = [setOut(job), setOut(inSixteenths(job))];
         if (!metric.ok || !inches.ok) return;
-        for (const [nth, mark] of metric.marks.entries()) {
-          expect(
-            Math.abs((inches.marks[nth]?.fromLeftMm ?? Number.NaN) - mark.fromLeftMm),
-          ).toBeLessThanOrEqual(4 * 0.79375);
-          expect(Math.abs((inches.marks[nth]?.upMm ?? Number.NaN) - (mark.upMm ?? 0))).toBeLessThanOrEqual(
-            4 * 0.79375,
+        // Hangers a hair apart may change places when they are rounded, so each mark looks for its own.
+        for (const mark of metric.marks) {
+          const off = inches.marks.map((each) =>
+            Math.max(
+              Math.abs(each.fromLeftMm - mark.fromLeftMm),
+              Math.abs((each.upMm ?? 0) - (mark.upMm ?? 0)),
+            ),
           );
+          expect(Math.min(...off)).toBeLessThanOrEqual(4 * 0.79375);
         }
       },
     ),

@@ -29,10 +29,10 @@ const over = (gap: number): Partial<Place> => ({ up: { by: 'bottom-above', mm: m
 
 // 57 to 60 in is 1447.8 to 1524 (a convention, read-secondary); 150 off is said (our choice).
 test.each([
-  [1900, 'about 375 mm above where most pictures hang'],
-  [1674, 'about 150 mm above where most pictures hang'],
-  [1000, 'about 450 mm below where most pictures hang'],
-])('a small picture with its middle at %s is said to be %s', (at, words) => {
+  [1900, 'Its middle comes at 1900 mm; most pictures hang with theirs at 1448 to 1524 mm.'],
+  [1674, 'Its middle comes at 1674 mm; most'],
+  [1000, 'Its middle comes at 1000 mm; most'],
+])('a small picture with its middle at %s is told: %s', (at, words) => {
   expect(advice(small, centre(at))).toContain(words);
 });
 
