@@ -48,5 +48,9 @@ export const STRENGTH_SOURCES = {
   ISO1478: { title: 'Tapping screws thread', issuer: 'ISO' },
   ISO5468: { title: 'Rotary and impact masonry drill bits with hardmetal tips', issuer: 'ISO' },
   'ADA-2010': { title: 'ADA Standards for Accessible Design, 2010', issuer: 'US Department of Justice' },
+  'spring-wire': {
+    title: 'Tensile strength of spring wire, S_ut = A / d^m, as in machine-design textbooks',
+    issuer: 'textbook',
+  },
   packet: { title: 'Rating printed on the packet, as read out by the person', issuer: 'the person on site' },
 } as const satisfies Record<string, Source>;

@@ -135,6 +135,21 @@ export type Alternative = {
 };
 export type Rejected = { fastener: string; because: string };
 
+/** One link from the piece to the wall; the weakest governs. Without a resistance nobody has said what it bears. */
+export type ChainLink = {
+  link: 'wall-fixing' | 'hook' | 'hanger' | 'hanger-screw' | 'cord' | 'batten';
+  /** "strap ring on the frame". */
+  name: string;
+  /** What acts on one of them, without any factor. */
+  actionN: Newtons;
+  /** What it may bear for good. */
+  resistanceN?: Newtons;
+  utilisation?: number;
+  /** What it must be rated for, where that is not known or not enough. */
+  needs?: string;
+  basis: readonly Basis[];
+};
+
 export type Plan = {
   verdict: Verdict;
   /** Null with several pieces, whose frames are in `frames`. */
@@ -151,6 +166,10 @@ export type Plan = {
   fixing: Fixing | null;
   /** With several pieces: one for each, in order; none on a stop. */
   fixings?: Fixing[];
+  /** The links from the piece to the wall; `fixing.utilisation` stays that of the wall fixing alone. */
+  chain?: ChainLink[];
+  /** The link of known strength that is nearest its limit. */
+  weakest?: { link: ChainLink['link']; name: string; utilisation: number };
   alternatives: Alternative[];
   rejected: Rejected[];
   cautions: Caution[];

@@ -2,13 +2,14 @@ import { assumptionsOf } from './assumptions.ts';
 import { cautionsOf } from './caution/rules.ts';
 import { assumedBasis } from './explain/assumed-basis.ts';
 import { withPaths } from './explain/what-it-explains.ts';
+import { weakestOf } from './fixing/chain/chain.ts';
 import type { FixingResult } from './fixing/choice.ts';
 import { chooseFixing } from './fixing/choose.ts';
 import type { Job } from './job.ts';
 import { setOut } from './layout/marks.ts';
 import type { LayoutResult } from './layout/set-out.ts';
 import { massOf } from './piece/mass.ts';
-import type { Caution, Plan, Verdict } from './plan-shape.ts';
+import type { Caution, ChainLink, Plan, Verdict } from './plan-shape.ts';
 import { weightOf } from './quantity.ts';
 import { ONE_DOES, shoppingOf } from './shopping.ts';
 import { basisOf, uniqueBases } from './sources.ts';
@@ -58,6 +59,8 @@ function whole(job: Job, layout: Set, held: Held, cautions: Caution[]): Plan {
     crossChecks: layout.crossChecks,
     actions: held.actions,
     fixing: held.fixing,
+    chain: held.chain,
+    ...weakestLink(held.chain),
     alternatives: held.alternatives,
     rejected: held.rejected,
     cautions,
@@ -78,6 +81,14 @@ function whole(job: Job, layout: Set, held: Held, cautions: Caution[]): Plan {
   };
   plan.steps = stepsOf(reckonedWith(job, held), plan);
   return plan;
+}
+
+/** The chain is no stronger than this link. */
+function weakestLink(chain: readonly ChainLink[]): Pick<Plan, 'weakest'> {
+  const weakest = weakestOf(chain);
+  if (weakest?.utilisation === undefined) return {};
+  const { link, name, utilisation } = weakest;
+  return { weakest: { link, name, utilisation } };
 }
 
 /** Where coring is unknown and only the solid unit holds, the wall is reckoned as solid: steps and shopping follow that. */

@@ -79,13 +79,17 @@ function notFitting({ setOut }: Context): Caution[] {
   return [{ id: setOut.id, severity: 'stop', text: setOut.text, clears: setOut.clears, basis: [FITS] }];
 }
 
-/** What choosing a fastener found, as a warn; what a rule here says already is not said twice. */
+/** What choosing a fastener found, as a warn or a stop; what a rule here says already is not said twice. */
 function findings({ fixing }: Context, own: readonly Caution[]): Caution[] {
   if (!fixing?.ok) return [];
   const said = new Set(own.filter((each) => each.severity !== 'note').map((each) => each.id));
   return fixing.findings
     .filter(({ id }) => !said.has(id))
-    .map(({ id, text }) => ({ id, severity: 'warn', text, basis: [FOUND] }));
+    .map(({ id, text, stops }) =>
+      stops === undefined
+        ? { id, severity: 'warn', text, basis: [FOUND] }
+        : { id, severity: 'stop', text, clears: stops, basis: [FOUND] },
+    );
 }
 
 const ORDER: readonly Severity[] = ['stop', 'warn', 'note'];

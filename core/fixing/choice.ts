@@ -1,6 +1,6 @@
 import type { Job } from '../job.ts';
 import type { SetOut } from '../layout/set-out.ts';
-import type { Actions, Alternative, Assumption, Fixing, Rejected, Why } from '../plan-shape.ts';
+import type { Actions, Alternative, Assumption, ChainLink, Fixing, Rejected, Why } from '../plan-shape.ts';
 import type { Basis } from '../sources.ts';
 
 /** The fastener that holds, those that do not and why. */
@@ -10,8 +10,10 @@ export type Chosen = {
   fixing: Fixing;
   alternatives: Alternative[];
   rejected: Rejected[];
-  /** Fixing-side findings that become cautions: ids of the reference, e.g. C-WL-2, C-HG-2. */
-  findings: { id: string; text: string }[];
+  /** From the wall to the piece, the wall fixing first. */
+  chain: ChainLink[];
+  /** Fixing-side findings that become cautions: ids of the reference, e.g. C-WL-2, C-HG-2; `stops`: what would clear it. */
+  findings: { id: string; text: string; stops?: string }[];
   advice: string[];
   assumptions: Assumption[];
   why: Why[];

@@ -3,6 +3,8 @@ import { basisOf, uniqueBases } from '../sources.ts';
 import { loadOf } from './acting/actions.ts';
 import { battenActions } from './batten/batten-actions.ts';
 import type { Candidate } from './candidate.ts';
+import { chainOf } from './chain/chain.ts';
+import { chainTold } from './chain/chain-told.ts';
 import type { ChooseFixing } from './choice.ts';
 import { pick } from './choose-from.ts';
 import { edgeAdvice } from './masonry/edge-advice.ts';
@@ -10,6 +12,7 @@ import { EVERY_HOLE_PROVES_IT, ifSolid, onceProved } from './masonry/if-solid.ts
 import { provenOf } from './proof/holding-cap.ts';
 import { isOverUsual } from './proof/usual.ts';
 import { BATTEN } from './stand-off.ts';
+import { clipsAdvice } from './told/clips-advice.ts';
 import { findingsOf } from './told/findings.ts';
 import { notComputed } from './told/not-computed.ts';
 import { nothingHolds } from './told/what-clears.ts';
@@ -60,10 +63,13 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
     job.piece.hanging.by === 'batten'
       ? { ...actions, perMark: battenActions(job, setOut, load, chosen) }
       : actions;
+  const chain = chainOf(job, setOut, acting, { fixing, worst: chosen.worst, shearN: chosen.point.shearN });
+  const links = chainTold(chain);
   const why = [
     load.massWhy,
     ...actionWhys(job, setOut, acting, load.comFromWallMm, load.comFromLeftEndMm),
     ...chosen.why(),
+    ...links.why,
   ];
   return {
     ok: true,
@@ -71,10 +77,17 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
     fixing,
     alternatives: eitherWay ? [...(proved ? [onceProved(proved)] : []), ...alternatives] : provedToo,
     rejected,
-    findings: [...findingsOf(job, setOut, load), ...(eitherWay ? [] : [EVERY_HOLE_PROVES_IT])],
+    chain,
+    findings: [
+      ...findingsOf(job, setOut, load),
+      ...links.findings,
+      ...(eitherWay ? [] : [EVERY_HOLE_PROVES_IT]),
+    ],
     advice: [
       ...chosen.advice,
       ...usualAdvice(chosen),
+      ...links.advice,
+      ...clipsAdvice(job.piece.hanging),
       ...proven.advice,
       ...(fixing.bit.kind === 'masonry' || fixing.plug ? edgeAdvice(job, setOut, fixing.bit.depthMm) : []),
     ],

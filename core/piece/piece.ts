@@ -16,8 +16,19 @@ type Seat = {
   standOffMm?: Millimetres;
 };
 
-/** A sawtooth is a zigzag bracket over one nail: for light pieces only. */
-type Hanger = 'ring' | 'sawtooth';
+/** What the piece hangs by; a bare "ring" is a ring of unknown kind. A sawtooth is a zigzag bracket over one nail. */
+export type Hanger =
+  | 'ring'
+  | 'd-ring'
+  | 'strap-ring'
+  | 'screw-eye'
+  | 'mirror-plate'
+  | 'keyhole-plate'
+  | 'keyhole-routed'
+  | 'sawtooth';
+
+/** What a cord is made of; of picture wire and string only the packet knows the strength. */
+type CordKind = 'hard-drawn-steel' | 'stainless-wire' | 'picture-wire' | 'string';
 
 export type Hanging =
   | ({ by: 'rings' | 'keyholes'; points: HangerPoint[]; hanger?: Hanger } & Seat)
@@ -27,9 +38,16 @@ export type Hanging =
       lengthMm?: Millimetres;
       riseMm?: Millimetres;
       hooksApartMm?: Millimetres;
+      hanger?: Hanger;
+      /** Breaking strength printed on the line's packet. */
+      cordRatingN?: number;
+      cordKind?: CordKind;
+      /** Diameter of one solid wire. */
+      cordMm?: Millimetres;
     } & Seat)
   | ({ by: 'batten'; fromTopMm: Millimetres; lengthMm: Millimetres } & Seat)
-  | ({ by: 'clips'; points: HangerPoint[] } & Seat);
+  /** `lowerRail`: a rail under the glass carries it, and the clips only hold it to the wall. */
+  | ({ by: 'clips'; points: HangerPoint[]; lowerRail?: boolean | 'unknown' } & Seat);
 
 /** A layer of the piece from which its mass can be estimated. */
 export type Build = {
@@ -71,6 +89,10 @@ export type HangingSoFar = {
   lengthMm?: Millimetres;
   riseMm?: Millimetres;
   hooksApartMm?: Millimetres;
+  cordRatingN?: number;
+  cordKind?: CordKind;
+  cordMm?: Millimetres;
+  lowerRail?: boolean | 'unknown';
   fromTopMm?: Millimetres;
   seatToScrewMm?: Millimetres;
   standOffMm?: Millimetres;

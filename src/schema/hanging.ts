@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { EXAMPLE_JOB } from './example-job.ts';
-import { lengthMm } from './figures.ts';
+import { forceN, lengthMm, yesNoUnknown } from './figures.ts';
 
 /** A hanger may stand a little above the top edge, and the screw a little under where it bears. */
 const fromTopMm = lengthMm(-500, 20_000, 240);
@@ -22,8 +22,18 @@ const point = z
 
 const points = z.array(point).min(1).max(24);
 
-/** A sawtooth is for light pieces only. */
-const hanger = z.enum(['ring', 'sawtooth']);
+/** What is on the piece; a bare ring is a ring of unknown kind. */
+const hanger = z.enum([
+  'ring',
+  'd-ring',
+  'strap-ring',
+  'screw-eye',
+  'mirror-plate',
+  'keyhole-plate',
+  'keyhole-routed',
+  'sawtooth',
+]);
+const cordKind = z.enum(['hard-drawn-steel', 'stainless-wire', 'picture-wire', 'string']);
 
 const seat = {
   seatToScrewMm: lengthMm(-500, 500, 0).exactOptional(),
@@ -37,6 +47,10 @@ const cord = z
     lengthMm: lengthMm(1, 20_000, 1000).exactOptional(),
     riseMm: lengthMm(0, 20_000, 90).exactOptional(),
     hooksApartMm: lengthMm(0, 20_000, 0).exactOptional(),
+    hanger: hanger.exactOptional(),
+    cordRatingN: forceN(700).describe('Breaking strength printed on the line’s packet.').exactOptional(),
+    cordKind: cordKind.exactOptional(),
+    cordMm: lengthMm(0.1, 20, 0.9).describe('Diameter of one solid wire.').exactOptional(),
     ...seat,
   })
   .refine((by) => by.lengthMm !== undefined || by.riseMm !== undefined, {
@@ -49,7 +63,7 @@ export const hangingSchema = z
     z.strictObject({ by: z.enum(['rings', 'keyholes']), points, hanger: hanger.exactOptional(), ...seat }),
     cord,
     z.strictObject({ by: z.literal('batten'), fromTopMm, lengthMm: lengthMm(1, 20_000, 600), ...seat }),
-    z.strictObject({ by: z.literal('clips'), points, ...seat }),
+    z.strictObject({ by: z.literal('clips'), points, lowerRail: yesNoUnknown.exactOptional(), ...seat }),
   ])
   .meta({ id: 'Hanging', examples: [EXAMPLE_JOB.piece.hanging] });
 
@@ -71,6 +85,10 @@ export const hangingSoFarSchema = z
     lengthMm: z.number().optional(),
     riseMm: z.number().optional(),
     hooksApartMm: z.number().optional(),
+    cordRatingN: z.number().optional(),
+    cordKind: cordKind.optional(),
+    cordMm: z.number().optional(),
+    lowerRail: yesNoUnknown.optional(),
     fromTopMm: z.number().optional(),
     seatToScrewMm: z.number().optional(),
     standOffMm: z.number().optional(),

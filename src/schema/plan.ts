@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { chainLink, weakest } from './chain.ts';
 import { assumption, basis, why } from './explained.ts';
 
 /** The shapes that leave: plain numbers, in the unit of the field's name. */
@@ -116,6 +117,11 @@ export const planSchema = z
     actions: actions.nullable(),
     fixing: fixingSchema.nullable().describe('With several pieces the strongest needed.'),
     fixings: z.array(fixingSchema).optional().describe('With several pieces: one for each, in order.'),
+    chain: z
+      .array(chainLink)
+      .optional()
+      .describe('From the piece to the wall; the fixing’s own utilisation is the wall fixing’s.'),
+    weakest: weakest.optional().describe('The link of known strength nearest its limit.'),
     alternatives: z.array(alternative),
     rejected: z.array(z.strictObject({ fastener: z.string(), because: z.string() })),
     cautions: z.array(cautionSchema),

@@ -29,6 +29,17 @@ const flatAngle = ({ setOut }: Facts): Degrees | null =>
 const softFrame = ({ job }: Facts): boolean =>
   job.piece?.build?.frame?.material === 'mdf' && job.piece.hanging?.by !== 'batten';
 
+const CLIPS = sourced(
+  0,
+  'common-practice',
+  'trade 5.1: frameless clips, lower rail; clips alone must not carry',
+  'common-practice',
+);
+const lowerRail = ({ job }: Facts): boolean | 'unknown' | null => {
+  const hanging = job.piece?.hanging;
+  return hanging?.by === 'clips' ? (hanging.lowerRail ?? 'unknown') : null;
+};
+
 const onSawtooth = ({ job, massKg }: Facts): boolean => {
   const hanging = job.piece?.hanging;
   const isSawtooth = hanging !== undefined && 'hanger' in hanging && hanging.hanger === 'sawtooth';
@@ -60,6 +71,21 @@ export const hangingRules: readonly Rule[] = [
     text: `Not for this weight: a sawtooth hanger is for ${WEAK_HANGER.value.upTo} kg at the most. Put two rings or strap hangers on the frame.`,
     clears: 'Two rings or strap hangers screwed into solid frame.',
     basis: from(WEAK_HANGER),
+  },
+  {
+    id: 'C-HG-3',
+    severity: 'stop',
+    applies: (facts) => lowerRail(facts) === false,
+    text: 'Clips alone must not carry glass: they only hold it against the wall. A rail under its whole lower edge carries it.',
+    clears: 'A lower rail under the glass, screwed along its length; then measure the screws of the rail.',
+    basis: from(CLIPS),
+  },
+  {
+    id: 'C-HG-3',
+    severity: 'warn',
+    applies: (facts) => facts.whole && lowerRail(facts) === 'unknown',
+    text: 'This is reckoned with a rail under the glass that carries all of it: clips alone must not. No rail, no hanging.',
+    basis: from(CLIPS),
   },
   {
     id: 'C-HG-4',

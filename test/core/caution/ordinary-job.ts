@@ -104,6 +104,7 @@ export function heldAt(
   return {
     ok: true,
     actions: { weightN: newtons(235.4), perMark: [] },
+    chain: [],
     fixing: {
       fastener: 'plug-and-screw',
       count: 2,

@@ -231,6 +231,7 @@ test('every number of a plan that can be asked about has its formula, result and
     'governing resistance',
     'bending of the screw',
     'cap',
+    'strength of the ring',
   ];
   expect(why.map((each) => each.of)).toEqual(asked);
   for (const each of why) {
