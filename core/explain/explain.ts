@@ -3,6 +3,7 @@ import { actingTold } from './acting.ts';
 import { besideTold } from './beside.ts';
 import { type Asked, type Explained, type NoSuchNumber, type Told, unitOf } from './explained.ts';
 import { frameTold } from './frame-and-marks.ts';
+import { linkTold } from './links.ts';
 import { inputsOf } from './origins.ts';
 import { examplePath, pathIn } from './plan-path.ts';
 import { tapeTold } from './tape-checks.ts';
@@ -29,7 +30,14 @@ export function explain(plan: Plan, path: string): Explained | NoSuchNumber {
 function toldOf(asked: Asked): Told | null {
   const isAssumed = asked.steps[0] === 'assumptions';
   if (typeof asked.value !== 'number' && !isAssumed) return null;
-  return frameTold(asked) ?? tapeTold(asked) ?? actingTold(asked) ?? besideTold(asked) ?? ofItsWhy(asked);
+  return (
+    frameTold(asked) ??
+    tapeTold(asked) ??
+    actingTold(asked) ??
+    besideTold(asked) ??
+    linkTold(asked) ??
+    ofItsWhy(asked)
+  );
 }
 
 function ofItsWhy({ plan, path }: Asked): Told | null {

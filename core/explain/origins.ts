@@ -81,6 +81,8 @@ const ORIGINS: Readonly<Record<string, Origin>> = {
   'screws in each': 'table',
   gauge: 'table',
   shearN: 'computed',
+  actionN: 'computed',
+  mayBearN: 'table',
   tensionN: 'computed',
   mayBearShearN: 'computed',
   mayBearTensionN: 'computed',

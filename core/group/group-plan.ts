@@ -40,7 +40,6 @@ export function heldPlan(group: GroupSetOut, worked: readonly Worked[], cautions
     actions: actionsOf(plans),
     fixing: pieces[strongestAt]?.fixing ?? null,
     fixings: pieces.map((each) => each.fixing),
-    ...weakestChain(plans),
     alternatives: saidOnce(
       plans.map((each) => each.alternatives),
       (each) => JSON.stringify(each),
@@ -66,17 +65,6 @@ export function heldPlan(group: GroupSetOut, worked: readonly Worked[], cautions
       ...plans.flatMap((each) => each.basis),
       ...cautions.flatMap((each) => [...each.basis]),
     ]),
-  };
-}
-
-/** The links of the piece whose chain is nearest its limit. */
-function weakestChain(plans: readonly Plan[]): Pick<Plan, 'chain' | 'weakest'> {
-  const used = (plan: Plan): number => plan.weakest?.utilisation ?? 0;
-  const [first, ...others] = plans;
-  const worst = others.reduce((one, other) => (one && used(other) > used(one) ? other : one), first);
-  return {
-    ...(worst?.chain && { chain: worst.chain }),
-    ...(worst?.weakest && { weakest: worst.weakest }),
   };
 }
 

@@ -66,7 +66,7 @@ function whyOf({ link, name, actionN, resistanceN, utilisation, needs, basis }: 
     formula: FORMULA[link],
     inputs: {
       actionN: tenth(actionN),
-      ...(resistanceN !== undefined && { resistanceN: tenth(resistanceN) }),
+      ...(resistanceN !== undefined && { mayBearN: tenth(resistanceN) }),
     },
     result:
       utilisation === undefined

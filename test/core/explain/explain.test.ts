@@ -17,7 +17,7 @@ const typical = sanity.jobs.map(({ id, job }) => ({ id, job: jobSchema.parse(job
 
 /** Numbers that are picked from a table, a shelf or a walk, or come of a limit analysis: no arithmetic of a few inputs. */
 const PICKED =
-  /^fixing\.(?:count|bit\.diameterMm|plug|screw\.(?:gauge|diameterMm)|pilot\.diameterMm)|^alternatives|^assumptions|toleranceMm$/;
+  /^fixing\.(?:count|bit\.diameterMm|plug|screw\.(?:gauge|diameterMm)|pilot\.diameterMm)|^alternatives|^chain\[\d+\]\.resistanceN|^assumptions|toleranceMm$/;
 const OF_LIMIT_ANALYSIS = /^(?:timber-|concrete-cone|masonry)/;
 
 /** Inputs are told to a tenth or finer; what is made of them is as near as that. */
