@@ -63,7 +63,11 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
     job.piece.hanging.by === 'batten'
       ? { ...actions, perMark: battenActions(job, setOut, load, chosen) }
       : actions;
-  const chain = chainOf(job, setOut, acting, { fixing, worst: chosen.worst, shearN: (chosen.worst.acting ?? chosen.point).shearN });
+  const chain = chainOf(job, setOut, acting, {
+    fixing,
+    worst: chosen.worst,
+    shearN: (chosen.worst.acting ?? chosen.point).shearN,
+  });
   const links = chainTold(chain);
   const why = [
     load.massWhy,
