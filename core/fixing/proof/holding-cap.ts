@@ -26,7 +26,7 @@ export function provenOf({ proof }: Job): Proven {
   if (rating !== undefined && Number.isFinite(rating) && rating > 0) {
     cap = { mode: 'packet-rating', forceN: newtons(rating), basis: [basisOf(PACKET)], noSource: false };
     advice.push(
-      'Reckoned with the rating you read from the packet: it must be for this fixing, in this base material. Keep a photo of it.',
+      `Reckoned with the rating ${proof?.saidBy ?? 'you'} read from the packet, as a working load: it must be for this fixing, in this base material. Keep a photo of it. A breaking load is no rating.`,
     );
   }
   if (proof?.pullTestN !== undefined) {
