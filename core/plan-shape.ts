@@ -79,6 +79,8 @@ export type Bit = {
 export type Fixing = {
   fastener: Fastener;
   count: number;
+  /** What holds a board or batten to its studs, where that is not wood screws. */
+  heldBy?: Fastener;
   bit: Bit;
   pilot?: { diameterMm: Millimetres; depthMm: Millimetres };
   plug?: { diameterMm: Millimetres; lengthMm: Millimetres };

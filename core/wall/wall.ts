@@ -97,6 +97,8 @@ export type Wall = {
   /** The ceiling over the wall's width, positive when its right end is higher; `heightMm` is then that of its left end. */
   ceilingFallMm?: Millimetres;
   datum?: WallDatum;
+  /** Thickness of the steel of steel studs. */
+  steelMm?: Millimetres;
   studs?: { spacingMm?: Millimetres; firstMm?: Millimetres; widthMm?: Millimetres } | 'unknown';
   courses?: Courses;
   accessories?: Accessory[] | 'unknown';

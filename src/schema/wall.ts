@@ -100,6 +100,7 @@ export const wallSchema = z
       .describe(
         'The ceiling over the wall’s width, positive when its right end is higher; heightMm is then at the left end.',
       ),
+    steelMm: lengthMm(0.1, 10, 0.5).exactOptional().describe('Thickness of the steel of steel studs.'),
     studs: orUnknown(
       z.strictObject({
         spacingMm: lengthMm(10, 5000, 450).exactOptional(),

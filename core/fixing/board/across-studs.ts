@@ -1,11 +1,7 @@
-import type { Assumption, Fixing } from '../../plan-shape.ts';
-import { type Millimetres, mm, newtons } from '../../quantity.ts';
+import type { Fixing } from '../../plan-shape.ts';
+import { mm } from '../../quantity.ts';
 import { basisOf, sourced } from '../../sources.ts';
-import { knownStuds, landing } from '../../wall/studs.ts';
 import { aboveBottom } from '../acting/actions.ts';
-import { outwardPull } from '../acting/outward-pull.ts';
-import type { PointLoad } from '../acting/worst-check.ts';
-import { pryingPull } from '../batten/prying.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
 import { BATTEN } from '../stand-off.ts';
 import { type Gauge, nominalOf } from '../steel/screw-sizes.ts';
@@ -14,8 +10,11 @@ import { studCheck } from '../timber/stud-check.ts';
 import { cleatStrength } from '../timber/stud-strength.ts';
 import { utilisationWhy } from '../told/why-it-holds.ts';
 import type { BoardPlace } from './board-place.ts';
-import { type BoardRow, boardRow, worstShare } from './board-row.ts';
+import { battenRow, boardRow } from './board-row.ts';
+import { hangersInBoard, withHangers } from './hangers-in-board.ts';
+import { rowAdvice, STUDS_TAKEN } from './row-advice.ts';
 import { fitStudScrew, pilotOf, studWhys } from './stud-candidate.ts';
+import { studLoad } from './stud-load.ts';
 
 const LINE_3 = sourced(
   { wholeKg: 50, perStud: 2, inWoodMm: 40, endMm: 50, most: 3 },
@@ -38,10 +37,15 @@ export function acrossStuds(gauge: Gauge, place: BoardPlace): Candidate | Unusab
   const fitted = fitStudScrew(gauge, rule.inWoodMm, side, place.beyondMm, place.shelf, 'countersunk');
   if (fitted === null) return no('no countersunk screw of that gauge is stocked that long');
 
-  const point = pointOf(place, row, batten ? side : mm(side + place.standOffMm));
+  const point = studLoad(place, row, batten ? side : mm(side + place.standOffMm), {
+    perStud: rule.perStud,
+    // One above the other: the upper of the two takes all the prying.
+    inUpperRow: 1,
+  });
   const route = timberRouteOf(job.building?.country);
   const strength = cleatStrength(route, gauge, fitted.inWoodMm, place.beyondMm, side, fitted.screwMm);
-  const worst = studCheck(point, strength, null);
+  const hangers = batten ? null : hangersInBoard(place, side);
+  const { worst, advice } = withHangers(studCheck(point, strength, null), hangers);
   const count = row.studs * rule.perStud;
   const above = aboveBottom(job, setOut, setOut.marks[0]);
   return {
@@ -69,6 +73,7 @@ export function acrossStuds(gauge: Gauge, place: BoardPlace): Candidate | Unusab
         basis: [basisOf(LINE_3)],
       },
       ...utilisationWhy(worst, point),
+      ...(hangers?.why() ?? []),
       {
         of: 'pull on the board’s screws',
         formula: 'W a / (z n) from the load standing off the wall, and W e / h of the piece',
@@ -82,61 +87,10 @@ export function acrossStuds(gauge: Gauge, place: BoardPlace): Candidate | Unusab
         basis: [basisOf(BATTEN), basisOf(LINE_3)],
       },
     ],
-    advice: adviceOf(row, batten),
+    advice: [...rowAdvice(row, batten), ...advice],
     taken: row.found ? route.taken : [...route.taken, STUDS_TAKEN],
   };
 }
 
-const STUDS_TAKEN: Assumption = {
-  field: 'wall.studs',
-  value: 'unknown',
-  because:
-    'two studs at the closest usual spacing are reckoned with, lying as badly behind the frame as they can',
-};
-
 const ON_BOARD =
   'A level board 18 to 25 mm thick, behind the frame, two screws in each stud, one above the other; the hangers go on 10 gauge screws through the whole thickness of the board, at the marks. A spacer of its thickness goes near the bottom of the frame.';
-
-function adviceOf(row: BoardRow, batten: boolean): string[] {
-  if (!row.found)
-    return [
-      'Find two studs first, both edges of each, neither of them straight above or below a socket, switch or pipe: this stands on them. The marks are where the hangers bear on the board, not where it is screwed to the wall.',
-    ];
-  return batten
-    ? ['Find both edges of each stud before drilling.']
-    : [
-        'The marks are where the hangers bear on the board, not where it is screwed to the studs; find both edges of each stud.',
-      ];
-}
-
-/** A batten's marks are its screws: each must be in a stud. */
-function battenRow({ job, setOut }: BoardPlace, gauge: Gauge): BoardRow | string {
-  const studs = knownStuds(job.wall);
-  if (!studs) return 'where the studs are is not known; find two that the batten crosses';
-  const { nominalMm } = nominalOf(gauge);
-  if (
-    setOut.marks.length < 2 ||
-    !setOut.marks.every((mark) => landing(mark.fromLeftMm, studs, nominalMm).on)
-  ) {
-    return 'the batten does not cross two studs';
-  }
-  return {
-    studs: setOut.marks.length,
-    worstShare: worstShare(
-      setOut.marks.map((mark) => mark.fromLeftMm),
-      job,
-      setOut,
-    ),
-    found: true,
-  };
-}
-
-function pointOf({ load, job, setOut }: BoardPlace, row: BoardRow, offWallMm: Millimetres): PointLoad {
-  const { weightN } = load.actions;
-  const { perStud } = LINE_3.value;
-  const atStud = newtons(weightN * row.worstShare);
-  // One above the other: the upper of the two takes all the prying, both take the outward pull.
-  const prying = pryingPull(atStud, offWallMm, BATTEN.value.screwToLowerEdgeMm, 1);
-  const pull = outwardPull(atStud, load.comFromWallMm, aboveBottom(job, setOut, setOut.marks[0]));
-  return { shearN: newtons(atStud / perStud), tensionN: newtons(prying + pull / perStud) };
-}

@@ -49,14 +49,20 @@ export function anchorFixing(anchor: BoardAnchor, place: BoardPlace, worst: Wors
 /** The supplied screw that is long enough, or a bolt past the board by what opens behind it, mm. */
 function lengthOf(anchor: BoardAnchor, { outsideMm, beyondMm }: BoardPlace): Millimetres {
   const through = outsideMm + beyondMm;
-  const { screwMm, boltMm, stepMm, suppliedMm } = BEHIND.value;
-  if (typeof anchor.shank !== 'number') return mm(Math.ceil((through + boltMm) / stepMm) * stepMm);
+  const { screwMm, suppliedMm } = BEHIND.value;
+  if (typeof anchor.shank !== 'number') return boltFor(mm(through));
   return mm(suppliedMm.find((each) => each >= through + screwMm) ?? Math.max(...suppliedMm));
 }
 
 /** Whether the screw that comes with an anchor is longer than what it goes through; a bolt is bought to length. */
 export function suppliedReaches(anchor: BoardAnchor, { outsideMm, beyondMm }: BoardPlace): boolean {
   return typeof anchor.shank !== 'number' || outsideMm + beyondMm < Math.max(...BEHIND.value.suppliedMm);
+}
+
+/** The bolt of a toggle that goes through so much before it opens, the next step up, mm. */
+export function boltFor(throughMm: Millimetres): Millimetres {
+  const { boltMm, stepMm } = BEHIND.value;
+  return mm(Math.ceil((throughMm + boltMm) / stepMm) * stepMm);
 }
 
 /** Room behind the sheet that nobody measured. */

@@ -28,6 +28,21 @@ const AT = 'board anchors, 13 mm board, and in 10 mm board';
 const cap = (value: number): Sourced<Kilograms> =>
   sourced(kg(value), 'common-practice', AT, 'common-practice');
 
+export const STRAP_TOGGLE: BoardAnchor = {
+  fastener: 'strap-toggle',
+  name: 'strap toggle, M5',
+  shank: 'bolt-M5',
+  holeMm: 13,
+  action: 'rotary',
+  usualKg: 10,
+  cap: cap(15),
+  capThin: cap(10),
+  capTwo: cap(20),
+  voidMm: 50,
+  toggle: true,
+  note: 'Bar through sideways, collar tight, straps snapped off; a washer under the hanger.',
+};
+
 /** Board anchors from the lightest up. */
 export const BOARD_ANCHORS: readonly BoardAnchor[] = [
   {
@@ -57,20 +72,7 @@ export const BOARD_ANCHORS: readonly BoardAnchor[] = [
     toggle: false,
     note: 'Grip to suit the board, measured at the hole; set it until it firms, hanger on last.',
   },
-  {
-    fastener: 'strap-toggle',
-    name: 'strap toggle, M5',
-    shank: 'bolt-M5',
-    holeMm: 13,
-    action: 'rotary',
-    usualKg: 10,
-    cap: cap(15),
-    capThin: cap(10),
-    capTwo: cap(20),
-    voidMm: 50,
-    toggle: true,
-    note: 'Bar through sideways, collar tight, straps snapped off; a washer under the hanger.',
-  },
+  STRAP_TOGGLE,
   {
     fastener: 'spring-toggle',
     name: 'spring toggle, M5',
@@ -86,14 +88,6 @@ export const BOARD_ANCHORS: readonly BoardAnchor[] = [
     note: 'Hanger and plate washer on the bolt first; the washer must cover the hole, or the bolt sags.',
   },
 ];
-
-/** Outward, an anchor in board is reckoned at half of what it carries downward. */
-export const OUTWARD_SHARE = sourced(
-  1 / 2,
-  'our-choice',
-  'board anchors pull out sooner than they shear; half the cap outward',
-  'our-choice',
-);
 
 /** Whole piece on board alone; with three or more toggles. */
 export const BOARD_ONLY = sourced(

@@ -1,15 +1,14 @@
-import { type Newtons, newtons } from '../../quantity.ts';
+import { newtons } from '../../quantity.ts';
 import { basisOf } from '../../sources.ts';
 import { knownStuds } from '../../wall/studs.ts';
-import { envelope, linear, type PointLoad, type WorstCheck, worse } from '../acting/worst-check.ts';
+import type { PointLoad } from '../acting/worst-check.ts';
 import type { Candidate, Unusable } from '../candidate.ts';
+import { cappedCandidate } from '../proof/capped-candidate.ts';
+import { OUTWARD_SHARE } from '../proof/capped-check.ts';
 import { capForce } from '../proof/caps.ts';
 import type { HoldingCap } from '../proof/holding-cap.ts';
-import { isOverUsual } from '../proof/usual.ts';
-import { bendingResistance, steelBasis } from '../steel/shank-strength.ts';
-import { strengthWhys } from '../told/why-it-holds.ts';
 import { anchorFixing, anchorWhys, roomBehind, suppliedReaches } from './board-anchor-fixing.ts';
-import { BOARD_ONLY, type BoardAnchor, OUTWARD_SHARE, SHEET, UNDER_TILE } from './board-anchors.ts';
+import { BOARD_ONLY, type BoardAnchor, SHEET, UNDER_TILE } from './board-anchors.ts';
 import type { BoardPlace } from './board-place.ts';
 import { timberMarks } from './timber-marks.ts';
 
@@ -41,35 +40,28 @@ export function boardCandidate(
   if (inTimber === 'edge')
     return no('a mark falls on the edge of a stud, where neither a screw nor an anchor holds');
 
-  const cap = place.proven ?? capIn(anchor, place);
-  let worst: WorstCheck | null = null;
-  for (const each of points) worst = worse(worst, anchorCheck(anchor, each, cap, place));
-  if (worst === null) return no('there is no mark for it');
-  const held = worst;
-  const point = envelope(points);
-  const stretched =
-    place.proven === null && isOverUsual(point.shearN, anchor.usualKg) && held.utilisation <= 1;
-  if (stretched !== last)
-    return no(`over the usual ${anchor.usualKg} kg for it, though within its cap: timber comes first`);
-  return {
-    ok: true,
-    fastener,
-    name,
-    usualKg: anchor.usualKg,
-    point,
-    worst: held,
-    fixing: () => anchorFixing(anchor, place, held),
-    why: () => [...anchorWhys(anchor, place), ...strengthWhys(held, point, anchor.shank, place.armMm, cap)],
+  const studs = knownStuds(place.job.wall);
+  return cappedCandidate({
+    ...anchor,
+    cap: place.proven ?? capIn(anchor, place),
+    armMm: place.armMm,
+    points,
+    reach,
+    fixing: (worst) => anchorFixing(anchor, place, worst),
+    why: () => anchorWhys(anchor, place),
     taken: place.job.wall.voidMm === undefined ? [roomBehind(anchor)] : [],
     advice: [
-      ...(knownStuds(place.job.wall) ? [] : ['A stud is the better fixing: look for one first.']),
-      ...inTimber.map(
-        (id) =>
-          `Mark ${id} has a stud behind it: use a 10 gauge wood screw with 38 mm or more in the wood there, with a pilot.`,
-      ),
+      ...(studs ? [] : ['A stud is the better fixing: look for one first.']),
+      ...inTimber.map((id) => inStead(id, place)),
     ],
-  };
+  });
 }
+
+/** Where one mark has a stud behind it and another has not. */
+const inStead = (id: string, { frame }: BoardPlace): string =>
+  frame === 'steel'
+    ? `Mark ${id} has a steel stud behind it: a strap toggle through board and flange there, or a thin-steel screw.`
+    : `Mark ${id} has a stud behind it: use a 10 gauge wood screw with 38 mm or more in the wood there, with a pilot.`;
 
 function whyNot(anchor: BoardAnchor, place: BoardPlace): string | null {
   const { batten, beyondMm, tiled, job, load, boardMm, layers, setOut, proven } = place;
@@ -104,30 +96,5 @@ function capIn(anchor: BoardAnchor, { boardMm, layers, tiled }: BoardPlace): Hol
     forceN: newtons(capForce(cap) * share),
     basis: [basisOf(cap), basisOf(OUTWARD_SHARE), ...(tiled ? [basisOf(UNDER_TILE)] : [])],
     noSource: true,
-  };
-}
-
-function anchorCheck(anchor: BoardAnchor, point: PointLoad, cap: HoldingCap, place: BoardPlace): WorstCheck {
-  const outward: Newtons = cap.noSource ? newtons(cap.forceN * OUTWARD_SHARE.value) : cap.forceN;
-  const held: WorstCheck = {
-    mode: cap.mode,
-    resistanceN: cap.forceN,
-    utilisation: linear(point, cap.forceN, outward),
-    basis: cap.basis,
-    noSource: cap.noSource,
-    acting: point,
-    allowed: { shearN: cap.forceN, tensionN: outward },
-  };
-  const bending = bendingResistance(anchor.shank, place.armMm, point.tensionN);
-  const bent = point.shearN === 0 ? 0 : point.shearN / bending;
-  if (bent <= held.utilisation) return held;
-  return {
-    mode: 'screw-bending',
-    resistanceN: bending,
-    utilisation: bent,
-    basis: steelBasis('screw-bending', anchor.shank),
-    noSource: false,
-    acting: point,
-    allowed: { shearN: bending, tensionN: outward },
   };
 }

@@ -24,4 +24,6 @@ export type BoardPlace = {
   /** Whether the piece hangs on a split batten. */
   readonly batten: boolean;
   readonly tiled: boolean;
+  /** What the studs are made of. */
+  readonly frame: 'timber' | 'steel';
 };

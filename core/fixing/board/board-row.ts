@@ -1,6 +1,7 @@
 import { type Millimetres, mm } from '../../quantity.ts';
 import { sourced } from '../../sources.ts';
-import { knownStuds, studsBetween } from '../../wall/studs.ts';
+import { knownStuds, landing, studsBetween } from '../../wall/studs.ts';
+import { type Gauge, nominalOf } from '../steel/screw-sizes.ts';
 import type { BoardPlace } from './board-place.ts';
 import { isOffRoutes } from './off-routes.ts';
 
@@ -53,4 +54,26 @@ export function worstShare(
   const com = frame.leftMm + (job.piece.comFromLeftMm ?? job.piece.widthMm / 2);
   const left = (last - com) / (last - first);
   return Math.min(1, Math.max(left, 1 - left));
+}
+
+/** A batten's marks are its screws: each must be in a stud. */
+export function battenRow({ job, setOut }: BoardPlace, gauge: Gauge): BoardRow | string {
+  const studs = knownStuds(job.wall);
+  if (!studs) return 'where the studs are is not known; find two that the batten crosses';
+  const { nominalMm } = nominalOf(gauge);
+  if (
+    setOut.marks.length < 2 ||
+    !setOut.marks.every((mark) => landing(mark.fromLeftMm, studs, nominalMm).on)
+  ) {
+    return 'the batten does not cross two studs';
+  }
+  return {
+    studs: setOut.marks.length,
+    worstShare: worstShare(
+      setOut.marks.map((mark) => mark.fromLeftMm),
+      job,
+      setOut,
+    ),
+    found: true,
+  };
 }

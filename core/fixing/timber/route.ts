@@ -34,6 +34,8 @@ export type TimberRoute = {
   readonly id: 'NDS' | 'EC5';
   readonly name: string;
   readonly screw: (gauge: Gauge, inWoodMm: Millimetres, lengthMm: Millimetres) => RoutedScrew | null;
+  /** A screw right through a board: no route has a penetration for it, so its whole thickness bears, and no more. */
+  readonly rightThrough: (gauge: Gauge, thicknessMm: Millimetres) => RoutedScrew | null;
   readonly basis: readonly Basis[];
   readonly taken: readonly Assumption[];
 };
@@ -52,28 +54,39 @@ const DENSITY_TAKEN: Assumption = {
   because: 'the timber of the studs is not known; this is the lightest of the common softwoods',
 };
 
+function byNds(
+  gauge: Gauge,
+  lengthInWoodMm: Millimetres,
+  threadMm: Millimetres,
+  share: number,
+): RoutedScrew | null {
+  const nominal = nominalOf(gauge);
+  const d = WOOD_SCREW_ROOT.value[gauge];
+  const yieldMpa = bendingYield(nominal);
+  if (typeof yieldMpa === 'object') return null;
+  const draw = allowableWithdrawal(G, nominal, threadMm);
+  const permanent = LOAD_DURATION_CD.value.permanent;
+  return {
+    d,
+    bearing: dowelBearing(G),
+    bendingYield: yieldMpa,
+    lengthInWoodMm,
+    forGood: (share * permanent) / reductionTerm(d),
+    withdrawalN: typeof draw === 'object' ? newtons(0) : newtons(draw * permanent),
+  };
+}
+
 /** Reference value over R_d x C_D 0.9, penetration counted to the tip, thread at its least (NDS 12.3, 12.2.2). */
 const NDS: TimberRoute = {
   id: 'NDS',
   name: 'the US route, NDS-2018 with C_D 0.9 for a load that stays',
   screw: (gauge, inWoodMm, lengthMm) => {
     const nominal = nominalOf(gauge);
-    const d = WOOD_SCREW_ROOT.value[gauge];
-    const yieldMpa = bendingYield(nominal);
     const share = penetrationShare(inWoodMm, nominal);
-    if (typeof yieldMpa === 'object' || share === 0) return null;
     const thread = Math.min(inWoodMm, leastThread(nominal, lengthMm)) as Millimetres;
-    const draw = allowableWithdrawal(G, nominal, thread);
-    const permanent = LOAD_DURATION_CD.value.permanent;
-    return {
-      d,
-      bearing: dowelBearing(G),
-      bendingYield: yieldMpa,
-      lengthInWoodMm: bearingLength(inWoodMm, nominal),
-      forGood: (share * permanent) / reductionTerm(d),
-      withdrawalN: typeof draw === 'object' ? newtons(0) : newtons(draw * permanent),
-    };
+    return share === 0 ? null : byNds(gauge, bearingLength(inWoodMm, nominal), thread, share);
   },
+  rightThrough: (gauge, thicknessMm) => byNds(gauge, thicknessMm, thicknessMm, 1),
   basis: [GAP_MODEL, YIELD_MODEL, UNKNOWN_STUD_G, PENETRATION].map(basisOf),
   taken: [DENSITY_TAKEN],
 };
@@ -99,28 +112,32 @@ const LIMIT_ANALYSIS = {
   standing: 'derived',
 } as const;
 
+function byEc5(gauge: Gauge, lengthInWoodMm: Millimetres, threadMm: Millimetres): RoutedScrew {
+  const root = WOOD_SCREW_ROOT.value[gauge];
+  const d = effectiveDiameter(root);
+  const forGood = K_MOD.value.permanent / (GAMMA_M.value * GAMMA_G.value);
+  const draw = withdrawalEc5(STUD_CLASS.value, nominalOf(gauge), root, threadMm);
+  return {
+    d,
+    bearing: embedmentStrength(STUD_CLASS.value, d, 'predrilled'),
+    // As the yield modes take it: M = F d^3 / 6.
+    bendingYield: mpa((6 * yieldMomentEc5(d, SCREW_STEEL.value.tensileMpa)) / d.rootMm ** 3),
+    lengthInWoodMm,
+    forGood,
+    withdrawalN: typeof draw === 'object' ? newtons(DRAW_PER_MM.value * threadMm) : newtons(draw * forGood),
+  };
+}
+
 /** Characteristic x k_mod / (gamma_M x 1.35), with f_h, M_y and d_ef of EN 1995-1-1. */
 const EC5: TimberRoute = {
   id: 'EC5',
   name: 'the Eurocode route, EN 1995-1-1 with k_mod 0.6, gamma_M 1.3 and 1.35',
   screw: (gauge, inWoodMm, lengthMm) => {
-    const nominal = nominalOf(gauge);
-    const root = WOOD_SCREW_ROOT.value[gauge];
-    const d = effectiveDiameter(root);
+    const d = effectiveDiameter(WOOD_SCREW_ROOT.value[gauge]);
     if (inWoodMm < LEAST_DEPTH.value * d.rootMm) return null;
-    const forGood = K_MOD.value.permanent / (GAMMA_M.value * GAMMA_G.value);
-    const thread = Math.min(inWoodMm, leastThread(nominal, lengthMm)) as Millimetres;
-    const draw = withdrawalEc5(STUD_CLASS.value, nominal, root, thread);
-    return {
-      d,
-      bearing: embedmentStrength(STUD_CLASS.value, d, 'predrilled'),
-      // As the yield modes take it: M = F d^3 / 6.
-      bendingYield: mpa((6 * yieldMomentEc5(d, SCREW_STEEL.value.tensileMpa)) / d.rootMm ** 3),
-      lengthInWoodMm: inWoodMm,
-      forGood,
-      withdrawalN: typeof draw === 'object' ? newtons(DRAW_PER_MM.value * thread) : newtons(draw * forGood),
-    };
+    return byEc5(gauge, inWoodMm, Math.min(inWoodMm, leastThread(nominalOf(gauge), lengthMm)) as Millimetres);
   },
+  rightThrough: (gauge, thicknessMm) => byEc5(gauge, thicknessMm, thicknessMm),
   basis: [LIMIT_ANALYSIS, STUD_CLASS, SCREW_STEEL, DRAW_PER_MM].map(basisOf),
   taken: [
     {

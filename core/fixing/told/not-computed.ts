@@ -2,7 +2,6 @@ import type { BaseMaterial, Wall } from '../../wall/wall.ts';
 
 /** Walls whose fixings this program does not work out yet: said plainly, nothing faked. */
 const NAMES: Partial<Record<BaseMaterial, string>> = {
-  'plasterboard-on-steel-studs': 'plasterboard on steel studs',
   'lath-and-plaster': 'lath and plaster',
   'fibre-cement-on-studs': 'fibre cement on studs',
   timber: 'timber',
