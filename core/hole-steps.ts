@@ -47,8 +47,19 @@ function drilling(fixing: Fixing, job: Job): string[] {
       : []),
     ...(fastener === 'batten-screws' && note ? [note] : []),
     `${placeOfHoles(fixing, job)}: ${size} ${kind} bit, ${depth}, ${actionWords(bit.action, job)}.`,
-    ...(onBoard ? [] : ['Vacuum the hole to the bottom; do not blow it.']),
+    ...(isStone(bit.kind) && !onBoard ? ['Vacuum the hole to the bottom; do not blow it.'] : []),
+    ...pilotAfter(fixing),
     stopOn(fixing, job),
+  ];
+}
+
+const isStone = (kind: Fixing['bit']['kind']): boolean => kind === 'masonry' || kind === 'tile';
+
+/** Where the first bit only opens the plaster or the sheet, the wood behind it gets its own. */
+function pilotAfter({ bit, pilot }: Fixing): string[] {
+  if (!pilot || bit.kind === 'wood' || bit.kind === 'tile') return [];
+  return [
+    `Through the plaster or sheet and no further; then a ${tenth(pilot.diameterMm)} mm wood bit, stop at ${tenth(pilot.depthMm)} mm.`,
   ];
 }
 
@@ -69,7 +80,13 @@ const fromTheFace = ({ fastener }: Fixing, { piece }: Job): string =>
     : '';
 
 /** What says that the wall is not what it was taken for. */
-function stopOn({ pilot }: Fixing, { wall }: Job): string {
+function stopOn({ pilot, bit, fastener }: Fixing, { wall }: Job): string {
+  if (wall.baseMaterial === 'lath-and-plaster')
+    return 'White or grey dust, then wood, then nothing, is lath. Stop when plaster sounds loose or moves under the palm, when lumps fall behind, on metal lath, or on damp.';
+  if (bit.kind === 'metal')
+    return 'Bright thin swarf behind the board is the stud. Stop on steel where no stud should be: a short plate guards a cable or pipe.';
+  if (fastener === 'timber-screw')
+    return 'Pale dry shavings all the way are right. Stop on soft, dark or wet wood, on a nail, or on a void.';
   if (pilot)
     return 'Pale wood shavings behind the board are right. Stop on steel just behind it, on nothing behind it, or on damp.';
   if (hasStuds(wall.baseMaterial))

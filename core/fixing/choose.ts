@@ -14,7 +14,7 @@ import { isOverUsual } from './proof/usual.ts';
 import { BATTEN } from './stand-off.ts';
 import { clipsAdvice } from './told/clips-advice.ts';
 import { findingsOf } from './told/findings.ts';
-import { notComputed } from './told/not-computed.ts';
+import { UNKNOWN_WALL } from './told/unknown-wall.ts';
 import { nothingHolds } from './told/what-clears.ts';
 import { actionWhys } from './told/why-it-pulls.ts';
 import { walkedOf } from './walk-candidates.ts';
@@ -33,7 +33,7 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
     return {
       ok: false,
       actions,
-      ...notComputed(job.wall),
+      ...UNKNOWN_WALL,
       rejected: [],
       assumptions: [...load.assumptions],
       basis: [...load.basis],

@@ -99,8 +99,7 @@ export function boardOf(job: Job): { boardMm: Millimetres; layers: number; assum
   const layers = Math.max(1, job.wall.boardLayers ?? 1);
   const given = job.wall.boardMm;
   if (given !== undefined && given > 0) return { boardMm: mm(given * layers), layers, assumptions: [] };
-  const country = job.building?.country;
-  const boardMm = country === 'US' || country === 'CA' ? BOARD.value.inch : BOARD.value.metric;
+  const boardMm = usualSheet(job);
   const because = 'the usual sheet there; hook a bent wire behind it in the first hole and measure';
   return {
     boardMm: mm(boardMm * layers),
@@ -109,9 +108,16 @@ export function boardOf(job: Job): { boardMm: Millimetres; layers: number; assum
   };
 }
 
+function usualSheet({ building, wall }: Job): Millimetres {
+  if (wall.baseMaterial === 'fibre-cement-on-studs') return BOARD.value.fibreCement;
+  if (wall.baseMaterial === 'timber') return BOARD.value.lining;
+  const inch = building?.country === 'US' || building?.country === 'CA';
+  return inch ? BOARD.value.inch : BOARD.value.metric;
+}
+
 export const BOARD = sourced(
-  { metric: mm(13), inch: mm(12.7) },
+  { metric: mm(13), inch: mm(12.7), fibreCement: mm(9), lining: mm(12) },
   'common-practice',
-  'sheets sold: 10, 13, 16 in Australia; 9.5, 12.5, 15 in Britain; 3/8, 1/2, 5/8 in in America',
+  'sheets sold: 10, 13, 16 in Australia; 9.5, 12.5, 15 in Britain; 3/8, 1/2, 5/8 in in America; fibre cement to 9; lining boards from 12',
   'common-practice',
 );

@@ -39,7 +39,9 @@ export const hasStuds = (base: BaseMaterial): boolean => STUD_WALLS.includes(bas
 /** Studs of a wall, or null where it has none or where spacing or the first one is not known. */
 export function knownStuds(wall: Pick<Wall, 'baseMaterial' | 'studs'>): KnownStuds | null {
   const { studs } = wall;
-  if (!hasStuds(wall.baseMaterial) || studs === undefined || studs === 'unknown') return null;
+  // Lining boards may stand on studs; a wall of solid timber has none to tell of.
+  const mayHave = hasStuds(wall.baseMaterial) || wall.baseMaterial === 'timber';
+  if (!mayHave || studs === undefined || studs === 'unknown') return null;
   const { spacingMm, firstMm, widthMm = NARROW_STUD.value } = studs;
   if (spacingMm === undefined || firstMm === undefined) return null;
   const sound = Number.isFinite(firstMm) && widthMm > 0 && spacingMm > widthMm && Number.isFinite(spacingMm);

@@ -97,6 +97,8 @@ export type Wall = {
   /** The ceiling over the wall's width, positive when its right end is higher; `heightMm` is then that of its left end. */
   ceilingFallMm?: Millimetres;
   datum?: WallDatum;
+  /** A moulding that takes hooks: sound when it was pulled by hand and did not move. */
+  pictureRail?: 'sound' | 'loose' | 'none' | 'unknown';
   /** Thickness of the steel of steel studs. */
   steelMm?: Millimetres;
   studs?: { spacingMm?: Millimetres; firstMm?: Millimetres; widthMm?: Millimetres } | 'unknown';

@@ -100,6 +100,10 @@ export const wallSchema = z
       .describe(
         'The ceiling over the wall’s width, positive when its right end is higher; heightMm is then at the left end.',
       ),
+    pictureRail: z
+      .enum(['sound', 'loose', 'none', 'unknown'])
+      .exactOptional()
+      .describe('A moulding that takes hooks: sound when it was pulled by hand and did not move.'),
     steelMm: lengthMm(0.1, 10, 0.5).exactOptional().describe('Thickness of the steel of steel studs.'),
     studs: orUnknown(
       z.strictObject({

@@ -30,7 +30,8 @@ export function acrossStuds(gauge: Gauge, place: BoardPlace): Candidate | Unusab
   const name = `${batten ? 'batten' : 'board'} across studs, two ${gauge} gauge screws in each`;
   const no = (because: string): Unusable => ({ ok: false, fastener, name, because });
   const rule = LINE_3.value;
-  if (load.massKg > rule.wholeKg) return no(`${rule.wholeKg} kg is the most for it`);
+  const wholeKg = place.acrossKg ?? rule.wholeKg;
+  if (load.massKg > wholeKg) return no(`${wholeKg} kg is the most for it`);
   const row = batten ? battenRow(place, gauge) : boardRow(place, rule);
   if (typeof row === 'string') return no(row);
   const side = BATTEN.value.thicknessMm;

@@ -25,7 +25,7 @@ export function anchorFixing(anchor: BoardAnchor, place: BoardPlace, worst: Wors
     fastener: anchor.fastener,
     count: place.setOut.marks.length,
     bit: {
-      kind: place.tiled ? 'tile' : 'wood',
+      kind: place.tiled ? 'tile' : (place.throughSheet?.kind ?? 'wood'),
       action: anchor.action,
       diameterMm: mm(anchor.holeMm),
       depthMm: mm(Math.ceil(place.beyondMm)),
@@ -39,7 +39,7 @@ export function anchorFixing(anchor: BoardAnchor, place: BoardPlace, worst: Wors
     note: [
       ...hangerNote(place.job.piece.hanging.by, shankMm(anchor.shank)),
       anchor.note,
-      `For board ${tenth(place.boardMm)} mm thick with ${anchor.voidMm} mm clear behind it. The screw or bolt as supplied, if the packet’s differs.`,
+      `For a sheet ${tenth(place.boardMm)} mm thick with ${anchor.voidMm} mm clear behind it. The screw or bolt as supplied, if the packet’s differs.`,
     ].join(' '),
     governing: governingOf(worst),
     utilisation: worst.utilisation,

@@ -19,6 +19,8 @@ export type BoardAnchor = {
   readonly capTwo?: Sourced<Kilograms>;
   readonly voidMm: number;
   readonly toggle: boolean;
+  /** The sheets it is for, where they are not plasterboard's. */
+  readonly sheet?: { readonly leastMm: number; readonly mostMm: number };
   /** Not over a bed or a seat. */
   readonly notOverPeople?: true;
   readonly note: string;
@@ -28,6 +30,7 @@ const AT = 'board anchors, 13 mm board, and in 10 mm board';
 const cap = (value: number): Sourced<Kilograms> =>
   sourced(kg(value), 'common-practice', AT, 'common-practice');
 
+/** Its bar goes in sideways and is drawn up by straps. */
 export const STRAP_TOGGLE: BoardAnchor = {
   fastener: 'strap-toggle',
   name: 'strap toggle, M5',
@@ -41,6 +44,37 @@ export const STRAP_TOGGLE: BoardAnchor = {
   voidMm: 50,
   toggle: true,
   note: 'Bar through sideways, collar tight, straps snapped off; a washer under the hanger.',
+};
+
+/** Two sprung wings on a bolt. */
+export const SPRING_TOGGLE: BoardAnchor = {
+  fastener: 'spring-toggle',
+  name: 'spring toggle, M5',
+  shank: 'bolt-M5',
+  holeMm: 16,
+  action: 'rotary',
+  usualKg: 10,
+  cap: cap(15),
+  capThin: cap(10),
+  capTwo: cap(20),
+  voidMm: 75,
+  toggle: true,
+  note: 'Hanger and plate washer on the bolt first; the washer must cover the hole, or the bolt sags.',
+};
+
+/** Metal sleeve whose legs fold behind the sheet. */
+export const EXPANDING_SLEEVE: BoardAnchor = {
+  fastener: 'expanding-sleeve-anchor',
+  name: 'expanding sleeve, M5',
+  shank: 'bolt-M5',
+  holeMm: 10,
+  action: 'rotary',
+  usualKg: 8,
+  cap: cap(12),
+  capThin: cap(8),
+  voidMm: 60,
+  toggle: false,
+  note: 'Grip to suit the board, measured at the hole; set it until it firms, hanger on last.',
 };
 
 /** Board anchors from the lightest up. */
@@ -59,34 +93,9 @@ export const BOARD_ANCHORS: readonly BoardAnchor[] = [
     notOverPeople: true,
     note: 'Turn it in by hand, square, until the rim is flush, and stop: spinning means it holds nothing.',
   },
-  {
-    fastener: 'expanding-sleeve-anchor',
-    name: 'expanding sleeve, M5',
-    shank: 'bolt-M5',
-    holeMm: 10,
-    action: 'rotary',
-    usualKg: 8,
-    cap: cap(12),
-    capThin: cap(8),
-    voidMm: 60,
-    toggle: false,
-    note: 'Grip to suit the board, measured at the hole; set it until it firms, hanger on last.',
-  },
+  EXPANDING_SLEEVE,
   STRAP_TOGGLE,
-  {
-    fastener: 'spring-toggle',
-    name: 'spring toggle, M5',
-    shank: 'bolt-M5',
-    holeMm: 16,
-    action: 'rotary',
-    usualKg: 10,
-    cap: cap(15),
-    capThin: cap(10),
-    capTwo: cap(20),
-    voidMm: 75,
-    toggle: true,
-    note: 'Hanger and plate washer on the bolt first; the washer must cover the hole, or the bolt sags.',
-  },
+  SPRING_TOGGLE,
 ];
 
 /** Whole piece on board alone; with three or more toggles. */

@@ -51,7 +51,9 @@ export function boardCandidate(
     why: () => anchorWhys(anchor, place),
     taken: place.job.wall.voidMm === undefined ? [roomBehind(anchor)] : [],
     advice: [
-      ...(studs ? [] : ['A stud is the better fixing: look for one first.']),
+      ...(studs || place.job.wall.baseMaterial === 'plasterboard-on-dabs'
+        ? []
+        : ['A stud is the better fixing: look for one first.']),
       ...inTimber.map((id) => inStead(id, place)),
     ],
   });
@@ -68,12 +70,15 @@ function whyNot(anchor: BoardAnchor, place: BoardPlace): string | null {
   const { wholeKg, withTogglesKg, toggles } = BOARD_ONLY.value;
   const limit = anchor.toggle && setOut.marks.length >= toggles ? withTogglesKg : wholeKg;
   if (load.massKg > limit) return `${limit} kg is the most a whole piece should hang on board alone`;
-  if (boardMm < SHEET.value.thinnestMm) return `a sheet of ${boardMm} mm is too thin for it`;
+  const { leastMm, mostMm } = anchor.sheet ?? {
+    leastMm: SHEET.value.thinnestMm,
+    mostMm: SHEET.value.oneSheetUpToMm,
+  };
+  if (boardMm < leastMm) return `a sheet of ${boardMm} mm is too thin for it`;
   if (batten && !anchor.toggle) return 'what it is supplied with is too short to hold a batten';
   if (layers > 1 && anchor.capTwo === undefined) return 'it is for one sheet only';
   if (tiled && !anchor.toggle) return 'through a tile only a toggle, or a stud';
-  if (layers === 1 && !anchor.toggle && beyondMm > SHEET.value.oneSheetUpToMm)
-    return 'the sheet is too thick for it';
+  if (layers === 1 && !anchor.toggle && beyondMm > mostMm) return 'the sheet is too thick for it';
   if (!suppliedReaches(anchor, place)) return 'the screw it is supplied with does not reach through';
   const clear = job.wall.voidMm;
   if (clear !== undefined && clear < anchor.voidMm)
@@ -87,7 +92,7 @@ function capIn(anchor: BoardAnchor, { boardMm, layers, tiled }: BoardPlace): Hol
   const cap =
     layers > 1 && anchor.capTwo
       ? anchor.capTwo
-      : boardMm < SHEET.value.thinUpToMm
+      : anchor.sheet === undefined && boardMm < SHEET.value.thinUpToMm
         ? anchor.capThin
         : anchor.cap;
   const share = tiled ? UNDER_TILE.value : 1;

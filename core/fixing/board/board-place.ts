@@ -1,8 +1,9 @@
 import type { Job } from '../../job.ts';
 import type { SetOut } from '../../layout/set-out.ts';
-import type { Millimetres } from '../../quantity.ts';
+import type { Millimetres, Newtons } from '../../quantity.ts';
 import type { Load } from '../acting/actions.ts';
 import type { HoldingCap } from '../proof/holding-cap.ts';
+import type { Gauge } from '../steel/screw-sizes.ts';
 
 /** What a fastening in a board wall needs to know of the place it goes in. */
 export type BoardPlace = {
@@ -26,4 +27,10 @@ export type BoardPlace = {
   readonly tiled: boolean;
   /** What the studs are made of. */
   readonly frame: 'timber' | 'steel';
+  /** The trade's caps for a screw through this sheet into timber; null where only the computed value holds. */
+  readonly studCapOf: (gauge: Gauge) => Newtons | null;
+  /** The heaviest piece for a board across these studs, where it is less than over plasterboard, kg. */
+  readonly acrossKg?: number;
+  /** A bit that goes through the sheet and no further, where a wood bit will not. */
+  readonly throughSheet?: { readonly kind: 'masonry'; readonly diameterMm: Millimetres };
 };

@@ -43,7 +43,7 @@ export function boardRow(
 }
 
 /** Of two or more studs the outer two carry, by where the centre of mass lies; the worst share. */
-export function worstShare(
+function worstShare(
   at: readonly Millimetres[],
   job: BoardPlace['job'],
   { frame }: BoardPlace['setOut'],

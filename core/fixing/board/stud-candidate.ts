@@ -8,7 +8,7 @@ import { type Gauge, nominalOf, WOOD_SCREW_ROOT } from '../steel/screw-sizes.ts'
 import { type HeadWanted, stockedScrew } from '../stocked-lengths.ts';
 import { timberRouteOf } from '../timber/route.ts';
 import { studCheck } from '../timber/stud-check.ts';
-import { bareStudStrength, studCap } from '../timber/stud-strength.ts';
+import { bareStudStrength } from '../timber/stud-strength.ts';
 import { LEAD_HOLE, pilotHole } from '../timber/timber-species.ts';
 import { hangerNote } from '../told/hanger-note.ts';
 import { oneAtEachMark } from '../told/why-it-fits.ts';
@@ -39,7 +39,7 @@ export function studCandidate(gauge: Gauge, intoMm: number, place: BoardPlace): 
   const arm = mm(beyondMm + standOffMm);
   const route = timberRouteOf(job.building?.country);
   const strength = bareStudStrength(route, gauge, fitted.inWoodMm, arm, fitted.screwMm);
-  const cap = studCap(gauge, place.boardMm);
+  const cap = place.studCapOf(gauge);
   let worst: WorstCheck | null = null;
   for (const each of load.actions.perMark) worst = worse(worst, studCheck(each, strength, cap));
   if (worst === null) return no('there is no mark for it');
@@ -116,11 +116,14 @@ function studFixing(
 export function pilotOf(
   gauge: Gauge,
   fitted: FittedStudScrew,
-  { beyondMm }: BoardPlace,
+  { beyondMm, throughSheet }: BoardPlace,
 ): Pick<Fixing, 'bit' | 'pilot'> {
   const diameterMm = mm(Math.round(pilotHole(WOOD_SCREW_ROOT.value[gauge], 'softwood') * 10) / 10);
   const depthMm = mm(Math.ceil(beyondMm + fitted.inWoodMm));
-  return { bit: { kind: 'wood', action: 'rotary', diameterMm, depthMm }, pilot: { diameterMm, depthMm } };
+  const pilot = { diameterMm, depthMm };
+  if (throughSheet)
+    return { bit: { ...throughSheet, action: 'rotary', depthMm: mm(Math.ceil(beyondMm)) }, pilot };
+  return { bit: { kind: 'wood', action: 'rotary', ...pilot }, pilot };
 }
 
 /** Why that pilot and that length. */

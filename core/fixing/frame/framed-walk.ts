@@ -1,6 +1,6 @@
 import type { Job } from '../../job.ts';
 import type { SetOut } from '../../layout/set-out.ts';
-import { mm } from '../../quantity.ts';
+import { type Kilograms, type Millimetres, mm, type Newtons, weightOf } from '../../quantity.ts';
 import { basisOf } from '../../sources.ts';
 import type { BaseMaterial } from '../../wall/wall.ts';
 import type { Load } from '../acting/actions.ts';
@@ -9,47 +9,78 @@ import type { BoardPlace } from '../board/board-place.ts';
 import { steelStudWalk } from '../board/walk-steel-studs.ts';
 import { timberStudWalk } from '../board/walk-timber-studs.ts';
 import type { Candidate, Unusable } from '../candidate.ts';
-import { boardOf, coatOnBoard } from '../finish.ts';
 import type { HoldingCap } from '../proof/holding-cap.ts';
 import { BATTEN, standOffOf } from '../stand-off.ts';
+import type { Gauge } from '../steel/screw-sizes.ts';
 import { shelfOf } from '../stocked-lengths.ts';
+import { studCap } from '../timber/stud-strength.ts';
 import type { Walked } from '../walked.ts';
+import { sheetOf } from './sheet.ts';
+import { FIBRE_CEMENT_STUD_CAPS, fibreCementWalk } from './walk-fibre-cement.ts';
+import { LATH_BOARD_KG, LATH_STUD_CAPS, lathWalk } from './walk-lath.ts';
+import { timberWalk } from './walk-timber.ts';
 
 type Walk = (place: BoardPlace) => readonly (Candidate | Unusable)[];
 
-/** The walk of each wall that is a sheet on a frame. */
-const WALKS: Partial<Record<BaseMaterial, Walk>> = {
-  'plasterboard-on-timber-studs': timberStudWalk,
-  'plasterboard-on-steel-studs': steelStudWalk,
+type Framed = {
+  readonly walk: Walk;
+  readonly frame: BoardPlace['frame'];
+  readonly studCapOf: (gauge: Gauge, boardMm: Millimetres) => Newtons | null;
+  readonly throughSheet?: BoardPlace['throughSheet'];
+  readonly acrossKg?: number;
+};
+
+const fromTable = (caps: Record<Gauge, Kilograms>) => (gauge: Gauge) => weightOf(caps[gauge]);
+
+/** The walk of each wall that is a sheet on a frame, or wood. */
+const WALLS: Partial<Record<BaseMaterial, Framed>> = {
+  'plasterboard-on-timber-studs': { walk: timberStudWalk, frame: 'timber', studCapOf: studCap },
+  'plasterboard-on-steel-studs': { walk: steelStudWalk, frame: 'steel', studCapOf: () => null },
+  'lath-and-plaster': {
+    walk: lathWalk,
+    frame: 'timber',
+    studCapOf: fromTable(LATH_STUD_CAPS.value),
+    throughSheet: { kind: 'masonry', diameterMm: mm(5) },
+    acrossKg: LATH_BOARD_KG,
+  },
+  'fibre-cement-on-studs': {
+    walk: fibreCementWalk,
+    frame: 'timber',
+    studCapOf: fromTable(FIBRE_CEMENT_STUD_CAPS.value),
+    throughSheet: { kind: 'masonry', diameterMm: mm(6) },
+  },
+  timber: { walk: timberWalk, frame: 'timber', studCapOf: studCap },
 };
 
 /** Every fastening of a framed wall's walk, reckoned through in order; null for a wall that is none. */
 export function framedWalk(job: Job, setOut: SetOut, load: Load, proven: HoldingCap | null): Walked | null {
-  const walk = WALKS[job.wall.baseMaterial];
-  if (!walk) return null;
+  const framed = WALLS[job.wall.baseMaterial];
+  if (!framed) return null;
   const { standOffMm, assumptions } = standOffOf(job.piece.hanging);
-  const finish = coatOnBoard(job.wall);
-  const { boardMm, layers, assumptions: boardTaken } = boardOf(job);
+  const sheet = sheetOf(job);
   const byBatten = job.piece.hanging.by === 'batten';
   const place: BoardPlace = {
     job,
     setOut,
     load,
-    boardMm,
-    layers,
-    beyondMm: mm(boardMm + finish.thicknessMm),
+    boardMm: sheet.boardMm,
+    layers: sheet.layers,
+    beyondMm: sheet.beyondMm,
     standOffMm,
     outsideMm: byBatten ? BATTEN.value.thicknessMm : standOffMm,
     armMm: byBatten ? mm(BATTEN.value.thicknessMm / 2 + standOffMm) : standOffMm,
     shelf: shelfOf(job.building?.country),
     proven,
     batten: byBatten,
-    tiled: finish.kind === 'tile',
-    frame: job.wall.baseMaterial === 'plasterboard-on-steel-studs' ? 'steel' : 'timber',
+    tiled: sheet.tiled,
+    frame: framed.frame,
+    studCapOf: (gauge) => framed.studCapOf(gauge, sheet.boardMm),
+    ...(framed.throughSheet && { throughSheet: framed.throughSheet }),
+    ...(framed.acrossKg !== undefined && { acrossKg: framed.acrossKg }),
   };
   return {
-    walk: walk(place),
-    assumptions: [...boardTaken, ...finish.assumptions, ...assumptions],
+    walk: framed.walk(place),
+    assumptions: [...sheet.assumptions, ...assumptions],
     basis: [basisOf(BOARD_ONLY)],
   };
 }

@@ -5,7 +5,8 @@ import type { Load } from '../acting/actions.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
 import type { HoldingCap } from '../proof/holding-cap.ts';
 import type { Finding } from '../told/findings.ts';
-import { type Walked, walkedOf } from '../walk-candidates.ts';
+import { walkedOf } from '../walk-candidates.ts';
+import type { Walked } from '../walked.ts';
 
 /**
  * Where coring is not known: the walk of the solid unit, every hole on rotary, which counts only once each of

@@ -15,9 +15,9 @@ type Accept = {
   screwGauge?: Range;
 };
 
-const ANSWERED = 'SJ-01 SJ-02 SJ-04 SJ-06 SJ-08 SJ-10 SJ-12 SJ-14 SJ-15 SJ-16 SJ-18 SJ-22 SJ-29'.split(' ');
 const rows = sanity.jobs
-  .filter((each) => ANSWERED.includes(each.id))
+  // What stops before a fixing is asked for, is not a matter of fixing.
+  .filter((each) => each.accept.fasteners.length > 0)
   .map((each) => ({
     id: each.id,
     title: each.title,
@@ -53,14 +53,4 @@ describe('a good tradesperson accepts the fixing chosen (common practice, no sou
     }
     expect(result.alternatives.length + result.rejected.length).toBeGreaterThanOrEqual(2);
   });
-});
-
-test('a wall that is not worked out yet gets no fixing and says so', () => {
-  const ids = sanity.jobs.filter((each) => ['SJ-20', 'SJ-24', 'SJ-26'].includes(each.id));
-  for (const each of ids) {
-    const layout = setOut(each.job as unknown as Job);
-    if (!layout.ok) throw new Error(layout.text);
-    const result = chooseFixing(each.job as unknown as Job, layout);
-    expect(result).toMatchObject({ ok: false, because: expect.stringContaining('not worked out') });
-  }
 });
