@@ -1,5 +1,5 @@
 import type { Assumption, Fixing } from '../../plan-shape.ts';
-import { type Millimetres, mm } from '../../quantity.ts';
+import { type Millimetres, mm, toTenth } from '../../quantity.ts';
 import { basisOf } from '../../sources.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
 import { type Shank, shankMm } from '../masonry/walk-row.ts';
@@ -7,6 +7,7 @@ import { cappedCheck } from '../proof/capped-check.ts';
 import { type HoldingCap, practiceCap } from '../proof/holding-cap.ts';
 import { BATTEN } from '../stand-off.ts';
 import { stockedScrew } from '../stocked-lengths.ts';
+import { pickedWhys } from '../told/picked-whys.ts';
 import { strengthWhys } from '../told/why-it-holds.ts';
 import { boltFor } from './board-anchor-fixing.ts';
 import { STRAP_TOGGLE } from './board-anchors.ts';
@@ -16,7 +17,7 @@ import { hangersInBoard, withHangers } from './hangers-in-board.ts';
 import { rowAdvice, STUDS_TAKEN } from './row-advice.ts';
 import { ACROSS_STEEL, FLANGE_MM, FLANGE_TOGGLE, THIN_STEEL_SCREW } from './steel-stud-rules.ts';
 import { studLoad } from './stud-load.ts';
-import { thinSteelCap } from './thin-steel-screw.ts';
+import { flangeDepthWhy, thinSteelCap } from './thin-steel-screw.ts';
 
 type Into = 'strap-toggle' | 'steel-stud-screw';
 type Held = {
@@ -79,13 +80,31 @@ export function acrossSteel(into: Into, place: BoardPlace): Candidate | Unusable
     why: () => [
       ...strengthWhys(worst, point, held.shank, place.beyondMm, held.cap),
       ...(hangers?.why() ?? []),
+      flangeDepthWhy(place),
       {
         of: 'number of fixings',
         formula: 'studs the board crosses x what goes in each',
-        inputs: { studs: row.studs, perStud: held.perStud },
+        inputs: { studs: row.studs, 'screws in each': held.perStud },
         result: `${count}`,
         basis: [basisOf(ACROSS_STEEL)],
       },
+      {
+        of: 'screw length',
+        formula: 'board + finish and sheet + what opens or bites behind the flange, the next that is sold',
+        inputs: { outsidePartMm: toTenth(side), beyondMm: toTenth(place.beyondMm) },
+        result: `${Math.round(lengthMm * 10) / 10} mm`,
+        basis: [basisOf(ACROSS_STEEL)],
+        symbols: 'stocked(outsidePartMm + beyondMm)',
+      },
+      ...pickedWhys(
+        {
+          marks: count,
+          count,
+          bitMm: held.holeMm,
+          ...(typeof held.shank === 'number' ? { gauge: held.shank } : { diameterMm: shankMm(held.shank) }),
+        },
+        [basisOf(ACROSS_STEEL)],
+      ).slice(1),
     ],
     advice: [
       ...rowAdvice(row, batten),

@@ -8,6 +8,7 @@ import { STRAP_TOGGLE } from './board-anchors.ts';
 import type { BoardPlace } from './board-place.ts';
 import { missesStud } from './misses-stud.ts';
 import { FLANGE_MM, FLANGE_TOGGLE } from './steel-stud-rules.ts';
+import { flangeDepthWhy } from './thin-steel-screw.ts';
 
 const FLANGE_NOTE =
   'Hole through board and flange, a little beside the flange’s middle and away from the web; a metal-cutting bit, slow. Bar through sideways, collar tight, straps snapped off; a washer under the hanger. Never cut a stud.';
@@ -41,10 +42,10 @@ export function flangeToggle(place: BoardPlace, reach: Reach): Candidate | Unusa
     reach,
     fixing: (worst) => {
       const made = anchorFixing(anchor, place, worst);
-      const depthMm = mm(made.bit.depthMm + FLANGE_MM.value);
+      const depthMm = mm(Math.ceil(place.beyondMm + FLANGE_MM.value));
       return { ...made, bit: { ...made.bit, kind: place.tiled ? 'tile' : 'metal', depthMm } };
     },
-    why: () => anchorWhys(anchor, place),
+    why: () => [flangeDepthWhy(place), ...anchorWhys(anchor, place).filter(({ of }) => of !== 'hole depth')],
     advice: ['Find both edges of each stud before drilling: the toggle goes through its flange.'],
     taken: [],
   });

@@ -1,6 +1,6 @@
 import type { Fixing, Why } from '../../plan-shape.ts';
 import { type Millimetres, mm, toTenth } from '../../quantity.ts';
-import { basisOf } from '../../sources.ts';
+import { basisOf, sourced } from '../../sources.ts';
 import { knownStuds, landing } from '../../wall/studs.ts';
 import { envelope, type WorstCheck, worse } from '../acting/worst-check.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
@@ -141,7 +141,9 @@ export function studWhys(gauge: Gauge, fitted: FittedStudScrew, place: BoardPlac
       result: `${Math.ceil(beyondMm + fitted.inWoodMm)} mm`,
       basis,
       symbols: 'up(beyondMm + inWoodMm)',
+      ...(place.throughSheet && { paths: ['fixing.pilot.depthMm'] }),
     },
+    ...(place.throughSheet ? sheetWhys(place, place.throughSheet.diameterMm) : []),
     {
       of: 'screw gauge',
       formula: 'the thinnest of the walk that holds: 0.060 + 0.013 x gauge, in inches',
@@ -156,6 +158,7 @@ export function studWhys(gauge: Gauge, fitted: FittedStudScrew, place: BoardPlac
       result: `${Math.round(LEAD_HOLE.value.softwood * rootMm * 10) / 10} mm`,
       basis: [basisOf(LEAD_HOLE)],
       symbols: 'shareOfRoot x rootMm',
+      ...(place.throughSheet && { paths: ['fixing.pilot.diameterMm'] }),
     },
     {
       of: 'screw length',
@@ -167,3 +170,31 @@ export function studWhys(gauge: Gauge, fitted: FittedStudScrew, place: BoardPlac
     },
   ];
 }
+
+/** The first bit, where plaster or a hard sheet needs its own. */
+const sheetWhys = ({ beyondMm }: BoardPlace, diameterMm: Millimetres): Why[] => [
+  {
+    of: 'hole depth',
+    formula: 'through the plaster or the sheet and no further',
+    inputs: { beyondMm: toTenth(beyondMm) },
+    result: `${Math.ceil(beyondMm)} mm`,
+    basis: [basisOf(THROUGH_SHEET)],
+    symbols: 'up(beyondMm)',
+    paths: ['fixing.bit.depthMm'],
+  },
+  {
+    of: 'bit diameter',
+    formula: 'clear of the screw, as the walk names it',
+    inputs: { holeMm: diameterMm },
+    result: `${diameterMm} mm`,
+    basis: [basisOf(THROUGH_SHEET)],
+    paths: ['fixing.bit.diameterMm'],
+  },
+];
+
+const THROUGH_SHEET = sourced(
+  0,
+  'common-practice',
+  'masonry 5 through plaster; carbide 5.5 to 7 in fibre cement',
+  'common-practice',
+);

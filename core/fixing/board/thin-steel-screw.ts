@@ -1,5 +1,5 @@
-import type { Fixing } from '../../plan-shape.ts';
-import { mm } from '../../quantity.ts';
+import type { Fixing, Why } from '../../plan-shape.ts';
+import { mm, toTenth } from '../../quantity.ts';
 import { basisOf } from '../../sources.ts';
 import type { WorstCheck } from '../acting/worst-check.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
@@ -9,6 +9,7 @@ import { practiceCap } from '../proof/holding-cap.ts';
 import { nominalOf } from '../steel/screw-sizes.ts';
 import { stockedScrew } from '../stocked-lengths.ts';
 import { hangerNote } from '../told/hanger-note.ts';
+import { pickedWhys } from '../told/picked-whys.ts';
 import type { BoardPlace } from './board-place.ts';
 import { missesStud } from './misses-stud.ts';
 import { FLANGE_MM, steelOf, THIN_STEEL_SCREW } from './steel-stud-rules.ts';
@@ -31,6 +32,18 @@ export function thinSteelCap({ job, proven }: BoardPlace) {
             because: 'how thick the steel is was not said; this is the thinnest that studs are made of',
           },
         ],
+  };
+}
+
+/** How deep a hole through board and flange goes. */
+export function flangeDepthWhy({ beyondMm }: BoardPlace): Why {
+  return {
+    of: 'hole depth',
+    formula: 'through finish, board and the flange of the stud',
+    inputs: { beyondMm: toTenth(beyondMm), flangeMm: FLANGE_MM.value },
+    result: `${Math.ceil(beyondMm + FLANGE_MM.value)} mm`,
+    basis: [basisOf(FLANGE_MM)],
+    symbols: 'up(beyondMm + flangeMm)',
   };
 }
 
@@ -91,10 +104,21 @@ export function thinSteelScrew(place: BoardPlace, reach: Reach): Candidate | Unu
       {
         of: 'screw length',
         formula: 'outside part + board and finish + flange, 30 mm or more, the next stocked length',
-        inputs: { outsideMm: place.outsideMm, beyondMm: place.beyondMm },
+        inputs: { outsidePartMm: toTenth(place.outsideMm), beyondMm: toTenth(place.beyondMm) },
         result: `${Math.round(stocked.screwMm * 10) / 10} mm`,
         basis: [basisOf(THIN_STEEL_SCREW)],
+        symbols: 'stocked(outsidePartMm + beyondMm)',
       },
+      flangeDepthWhy(place),
+      ...pickedWhys(
+        {
+          marks: place.setOut.marks.length,
+          count: place.setOut.marks.length,
+          bitMm: rule.pilotMm,
+          gauge: GAUGE,
+        },
+        [basisOf(THIN_STEEL_SCREW)],
+      ),
     ],
     advice: ['Find both edges of each stud before drilling: the screw goes in the middle of its flange.'],
     taken,

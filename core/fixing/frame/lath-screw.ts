@@ -1,4 +1,4 @@
-import { mm } from '../../quantity.ts';
+import { mm, toTenth } from '../../quantity.ts';
 import { basisOf, sourced } from '../../sources.ts';
 import type { BoardPlace } from '../board/board-place.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
@@ -8,6 +8,7 @@ import { practiceCap } from '../proof/holding-cap.ts';
 import { nominalOf } from '../steel/screw-sizes.ts';
 import { stockedScrew } from '../stocked-lengths.ts';
 import { hangerNote } from '../told/hanger-note.ts';
+import { pickedWhys } from '../told/picked-whys.ts';
 
 const GAUGE = 8;
 /** Line 4 of the trade's walk 1.11. */
@@ -70,17 +71,39 @@ export function lathScrew(place: BoardPlace, reach: Reach): Candidate | Unusable
     why: () => [
       {
         of: 'hole depth',
-        formula: 'the plaster on a masonry bit, then the lath on a pilot, no further than the void',
-        inputs: { plasterMm, lathMm: rule.lathMm },
-        result: `${plasterMm} mm, pilot ${Math.ceil(beyondMm)} mm`,
+        formula: 'the plaster on a masonry bit and no further',
+        inputs: { beyondMm: toTenth(beyondMm), lathMm: rule.lathMm },
+        result: `${plasterMm} mm`,
         basis: [basisOf(LATH_SCREW)],
+        symbols: 'up(beyondMm - lathMm)',
+        paths: ['fixing.bit.depthMm'],
       },
+      {
+        of: 'pilot depth',
+        formula: 'plaster and lath, no further than the void',
+        inputs: { beyondMm: toTenth(beyondMm) },
+        result: `${Math.ceil(beyondMm)} mm`,
+        basis: [basisOf(LATH_SCREW)],
+        symbols: 'up(beyondMm)',
+        paths: ['fixing.pilot.depthMm'],
+      },
+      ...pickedWhys(
+        {
+          marks: setOut.marks.length,
+          count: setOut.marks.length,
+          bitMm: rule.throughMm,
+          pilotMm: rule.pilotMm,
+          gauge: GAUGE,
+        },
+        [basisOf(LATH_SCREW)],
+      ),
       {
         of: 'screw length',
         formula: 'outside part + plaster + lath + 6, the next stocked length',
-        inputs: { outsideMm, beyondMm, shelf: place.shelf },
+        inputs: { outsidePartMm: toTenth(outsideMm), beyondMm: toTenth(beyondMm), shelf: place.shelf },
         result: `${Math.round(stocked.screwMm * 10) / 10} mm`,
         basis: [basisOf(LATH_SCREW)],
+        symbols: 'stocked(outsidePartMm + beyondMm)',
       },
     ],
     advice: ['A stud is the better fixing: look for one first; in a lath each hanger has its own screw.'],

@@ -3,6 +3,7 @@ import { basisOf, sourced } from '../../sources.ts';
 import { envelope, linear, type WorstCheck, worse } from '../acting/worst-check.ts';
 import type { BoardPlace } from '../board/board-place.ts';
 import { type Candidate, governingOf } from '../candidate.ts';
+import { pickedWhys } from '../told/picked-whys.ts';
 import { utilisationWhy } from '../told/why-it-holds.ts';
 
 /** Line 1 of the trade's walk 1.11: a sound rail fixed to grounds. */
@@ -28,6 +29,8 @@ export function railHook({ job, load, setOut }: BoardPlace): Candidate[] {
       utilisation: linear({ shearN: point.shearN, tensionN: point.tensionN }, hook, hook),
       basis: [basisOf(RAIL)],
       noSource: true,
+      acting: point,
+      allowed: { shearN: hook, tensionN: hook },
     });
   }
   if (worst === null) return [];
@@ -48,7 +51,18 @@ export function railHook({ job, load, setOut }: BoardPlace): Candidate[] {
         governing: governingOf(held),
         utilisation: held.utilisation,
       }),
-      why: () => utilisationWhy(held, point),
+      why: () => [
+        {
+          of: 'hole',
+          formula: 'none: the rail takes the hook',
+          inputs: {},
+          result: '0 mm',
+          basis: [basisOf(RAIL)],
+          paths: ['fixing.bit.diameterMm', 'fixing.bit.depthMm'],
+        },
+        ...pickedWhys({ marks: setOut.marks.length, count: setOut.marks.length }, [basisOf(RAIL)]),
+        ...utilisationWhy(held, point),
+      ],
       advice: [],
     },
   ];

@@ -1,5 +1,5 @@
 import type { Fixing } from '../../plan-shape.ts';
-import { type Millimetres, mm, weightOf } from '../../quantity.ts';
+import { type Millimetres, mm, toTenth, weightOf } from '../../quantity.ts';
 import { basisOf } from '../../sources.ts';
 import { envelope, type PointLoad, type WorstCheck, worse } from '../acting/worst-check.ts';
 import { splitBattenPoint } from '../batten/batten-actions.ts';
@@ -14,6 +14,7 @@ import { bareStudStrength, cleatStrength, type StudStrength } from '../timber/st
 import { throughPanel } from '../timber/through-panel.ts';
 import { LEAD_HOLE, pilotHole } from '../timber/timber-species.ts';
 import { hangerNote } from '../told/hanger-note.ts';
+import { pickedWhys } from '../told/picked-whys.ts';
 import { utilisationWhy } from '../told/why-it-holds.ts';
 import { TIMBER } from './timber-rules.ts';
 
@@ -90,24 +91,31 @@ export function timberScrew(
       {
         of: 'hole depth',
         formula: 'coat + screw in the wood, drilled to its full depth',
-        inputs: { coatMm, inWoodMm },
+        inputs: { coatMm: toTenth(coatMm), inWoodMm: toTenth(inWoodMm) },
         result: `${depthMm} mm`,
         basis: strength.basis,
+        symbols: 'up(coatMm + inWoodMm)',
       },
       {
         of: 'pilot hole',
         formula: '70 % of the root in softwood',
-        inputs: { rootMm: Math.round(WOOD_SCREW_ROOT.value[gauge].rootMm * 100) / 100 },
+        inputs: {
+          rootMm: Math.round(WOOD_SCREW_ROOT.value[gauge].rootMm * 100) / 100,
+          shareOfRoot: LEAD_HOLE.value.softwood,
+        },
         result: `${diameterMm} mm`,
         basis: [basisOf(LEAD_HOLE)],
+        symbols: 'shareOfRoot x rootMm',
       },
       {
         of: 'screw length',
         formula: 'outside part + coat + what goes in the wood, the next stocked length',
-        inputs: { outsideMm, wantedMm: wanted, shelf },
+        inputs: { outsidePartMm: toTenth(outsideMm), wantedInWoodMm: toTenth(mm(wanted)), shelf },
         result: `${Math.round(stocked.screwMm * 10) / 10} mm`,
         basis: [basisOf(TIMBER)],
+        symbols: 'stocked(outsidePartMm + wantedInWoodMm)',
       },
+      ...pickedWhys({ marks: setOut.marks.length, count: setOut.marks.length, gauge }, [basisOf(TIMBER)]),
       ...utilisationWhy(held, point),
     ],
     advice: [],

@@ -7,6 +7,7 @@ import { planOf } from '../../../core/plan.ts';
 import type { Plan } from '../../../core/plan-shape.ts';
 import { jobSchema } from '../../../src/schema/job.ts';
 import sanity from '../../fixtures/reference/sanity-jobs.json' with { type: 'json' };
+import { sweep } from '../../sweep/swept.ts';
 import { anyJob as anyCautionJob } from '../caution/any-job.ts';
 import { anyJob as anyFixingJob } from '../fixing/any-job.ts';
 import { readableJob } from '../layout/any-job.ts';
@@ -85,6 +86,15 @@ test.each([
     { numRuns: 300 },
   );
   expect(numbers).toBeGreaterThan(300);
+});
+
+test('every number of a plan for any wall is explained (the sweep’s invented jobs)', () => {
+  const planned = [...sweep(3000, 5)].filter(({ plan }) => plan.verdict !== 'stop');
+  const faults = planned.flatMap(({ nth, job, plan }) =>
+    faultsOf(job, plan).map((fault) => `job ${nth}, ${job.wall.baseMaterial}: ${fault}`),
+  );
+  expect(faults.slice(0, 10)).toEqual([]);
+  expect(new Set(planned.map(({ job }) => job.wall.baseMaterial)).size).toBe(11);
 });
 
 test('every input of a why says where it comes from', () => {
