@@ -13,8 +13,9 @@ import type { BoardPlace } from './board-place.ts';
 import { battenRow, boardRow } from './board-row.ts';
 import { hangersInBoard, withHangers } from './hangers-in-board.ts';
 import { rowAdvice, STUDS_TAKEN } from './row-advice.ts';
-import { fitStudScrew, pilotOf, studWhys } from './stud-candidate.ts';
+import { fitStudScrew } from './stud-fit.ts';
 import { studLoad } from './stud-load.ts';
+import { pilotOf, studWhys } from './stud-whys.ts';
 
 const LINE_3 = sourced(
   { wholeKg: 50, perStud: 2, inWoodMm: 40, endMm: 50, most: 3 },

@@ -1,7 +1,7 @@
 import { type Kilograms, kg, type Millimetres, type Newtons, newtons, weightOf } from '../../quantity.ts';
 import { type Basis, basisOf, sourced } from '../../sources.ts';
 import type { Gauge } from '../steel/screw-sizes.ts';
-import type { TimberRoute } from './route.ts';
+import type { TimberRoute } from './route-shape.ts';
 import { lateralBareScrew, lateralWithGap } from './timber-gap.ts';
 
 /** What a screw in a stud may bear for good, newtons. */

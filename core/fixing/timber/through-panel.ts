@@ -1,7 +1,7 @@
 import { type Millimetres, newtons } from '../../quantity.ts';
 import { basisOf, sourced } from '../../sources.ts';
 import type { Gauge } from '../steel/screw-sizes.ts';
-import type { TimberRoute } from './route.ts';
+import type { TimberRoute } from './route-shape.ts';
 import type { StudStrength } from './stud-strength.ts';
 import { lateralBareScrew } from './timber-gap.ts';
 
