@@ -51,6 +51,7 @@ export const STRENGTH_SOURCES = {
   'spring-wire': {
     title: 'Tensile strength of spring wire, S_ut = A / d^m, as in machine-design textbooks',
     issuer: 'textbook',
+  },
   'AISI-S100': {
     title: 'North American Specification for the Design of Cold-Formed Steel Structural Members',
     issuer: 'AISI',

@@ -33,6 +33,14 @@ const ACROSS_LATHS = {
   note: 'Only where the keys are sound: any rattle, and it is no place for it. Hanger and plate washer on the bolt first; drill slowly, rotary; the washer must cover the hole.',
 };
 
+/** Over this the laths are not asked to carry: studs, or a board across them. */
+const ON_LATHS = sourced(
+  kg(5),
+  'our-choice',
+  'a piece is heavy for laths over 5 kg, as the caution on lath and plaster says',
+  'our-choice',
+);
+
 const INTO_STUDS: readonly Gauge[] = [10, 12, 14];
 
 /** Lath and plaster: timber first, then the lath while it is light; a sound picture rail wherever there is one. */
@@ -43,9 +51,11 @@ export function lathWalk(place: BoardPlace): readonly (Candidate | Unusable)[] {
     : place.load.actions.perMark;
   if (place.tiled) return [TILED];
   if (place.batten) return [...across, ...railHook(place)];
+  const timber = [...railHook(place), ...INTO_STUDS.map((gauge) => studCandidate(gauge, 40, place))];
+  if (place.proven === null && !(place.load.massKg <= ON_LATHS.value))
+    return [...timber, ...across, TOO_HEAVY];
   return [
-    ...railHook(place),
-    ...INTO_STUDS.map((gauge) => studCandidate(gauge, 40, place)),
+    ...timber,
     lathScrew(place, 'usual'),
     boardCandidate(ACROSS_LATHS, place, points, 'usual'),
     ...across,
@@ -53,6 +63,13 @@ export function lathWalk(place: BoardPlace): readonly (Candidate | Unusable)[] {
     boardCandidate(ACROSS_LATHS, place, points, 'to-the-cap'),
   ];
 }
+
+const TOO_HEAVY: Unusable = {
+  ok: false,
+  fastener: 'lath-screw',
+  name: 'a screw in a lath, or a toggle across two',
+  because: `the piece is over ${ON_LATHS.value} kg, and only studs count`,
+};
 
 const TILED: Unusable = {
   ok: false,
