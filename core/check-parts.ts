@@ -1,7 +1,7 @@
 import type { InHand } from './fixing/hand/hand.ts';
 import type { HandVerdict } from './fixing/hand/in-hand.ts';
 import { holds } from './fixing/hand/in-hand.ts';
-import { saidOnce } from './group/which-pieces.ts';
+import { forPieces, saidOnce } from './group/which-pieces.ts';
 import type { GroupJob } from './group-job.ts';
 import type { Job } from './job.ts';
 import { setOutGroup } from './layout/group/group-set-out.ts';
@@ -42,7 +42,7 @@ export function holdsAll(parts: readonly Part[], inHand: InHand): HandVerdict {
   const texts = saidOnce(
     verdicts.map((each) => [each.text]),
     (text) => text,
-    (text, pieces) => `${pieces}: ${text}`,
+    (text, pieces) => forPieces(pieces, text),
   );
   return {
     holds: verdicts.every((each) => each.holds),

@@ -1,6 +1,6 @@
 import type { Caution, Severity } from '../plan-shape.ts';
 import { uniqueBases } from '../sources.ts';
-import { saidOnce } from './which-pieces.ts';
+import { forPieces, saidOnce } from './which-pieces.ts';
 
 const ORDER: readonly Severity[] = ['stop', 'warn', 'note'];
 
@@ -22,12 +22,12 @@ function asOne(perPiece: readonly (readonly Caution[])[]): Caution[] {
   const texts = saidOnce(
     perPiece.map((cautions) => cautions.map((each) => each.text)),
     (text) => text,
-    (text, pieces) => `${pieces}: ${text}`,
+    (text, pieces) => forPieces(pieces, text),
   );
   const clears = saidOnce(
     perPiece.map((cautions) => cautions.flatMap((each) => each.clears ?? [])),
     (text) => text,
-    (text, pieces) => `${pieces}: ${text}`,
+    (text, pieces) => forPieces(pieces, text),
   );
   const { clears: _, ...rest } = first;
   return [

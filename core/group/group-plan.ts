@@ -10,7 +10,7 @@ import { fromBothEnds } from '../tenth.ts';
 import { groupShopping } from './group-shopping.ts';
 import { groupSteps, type ToHang } from './group-steps.ts';
 import { hardestToHold, oneForAll } from './strongest.ts';
-import { saidOnce } from './which-pieces.ts';
+import { forPieces, saidOnce } from './which-pieces.ts';
 
 /** One piece of a group with all that was worked out of it and the plan it would have alone, unrounded. */
 export type Worked = { job: Job; layout: LayoutResult; fixing: FixingResult | null; plan: Plan };
@@ -43,7 +43,7 @@ export function heldPlan(group: GroupSetOut, worked: readonly Worked[], cautions
     alternatives: saidOnce(
       plans.map((each) => each.alternatives),
       (each) => JSON.stringify(each),
-      (each, which) => ({ ...each, text: `${which}: ${each.text}` }),
+      (each, which) => ({ ...each, text: forPieces(which, each.text) }),
     ),
     rejected: rejectedOf(plans),
     advice: [
@@ -52,7 +52,7 @@ export function heldPlan(group: GroupSetOut, worked: readonly Worked[], cautions
       ...saidOnce(
         plans.map((each) => each.advice),
         (text) => text,
-        (text, which) => `${which}: ${text}`,
+        (text, which) => forPieces(which, text),
       ),
     ],
     steps: groupSteps(toHang, group.crossChecks),
@@ -126,7 +126,7 @@ const rejectedOf = (plans: readonly Pick<Plan, 'rejected'>[]): Plan['rejected'] 
   saidOnce(
     plans.map((each) => each.rejected),
     (each) => JSON.stringify(each),
-    (each, which) => ({ ...each, because: `${which}: ${each.because}` }),
+    (each, which) => ({ ...each, because: forPieces(which, each.because) }),
   );
 
 /** A whole wall's assumption stands once; one about a piece bears the place of that piece in the job. */
@@ -134,17 +134,30 @@ const assumptionsOf = (plans: readonly Plan[]): Assumption[] =>
   saidOnce(
     plans.map((each) => each.assumptions),
     ({ field, value }) => JSON.stringify([field, value]),
-    (each, _, numbers) =>
-      each.field.startsWith('piece.')
+    (each, which, numbers) =>
+      which !== null && each.field.startsWith('piece.')
         ? numbers.map((nth) => ({ ...each, field: each.field.replace('piece.', `pieces.${nth}.`) }))
-        : each,
+        : { ...each, because: forPieces(which, each.because) },
   );
 
-/** What is reckoned alike for every piece is told once; else it bears the piece's number. */
+/** A mark's number and letter, in what a why is of: it needs no other name. */
+const OF_A_MARK = /\b\d+[A-Z]+\b/;
+
+/** What is reckoned alike for every piece is told once; else it bears the pieces' numbers, in words and in its paths. */
 const whysOf = (plans: readonly Plan[]): Why[] =>
   saidOnce(
     plans.map((each) => each.why),
     (each) => JSON.stringify([each.of, each.formula, each.inputs, each.result]),
-    (each, which) =>
-      /\b\d+[A-Z]+\b/.test(each.of) ? each : { ...each, of: `${which.toLowerCase()} ${each.of}` },
+    (each, which, numbers) => ({
+      ...each,
+      ...(which !== null && !OF_A_MARK.test(each.of) && { of: `${which.toLowerCase()} ${each.of}` }),
+      ...(each.paths && { paths: each.paths.flatMap((path) => pathsOf(path, numbers)) }),
+    }),
   );
+
+const pathsOf = (path: string, numbers: readonly number[]): string[] => {
+  const [first = '', ...rest] = path.split('.');
+  return ['fixing', 'frame', 'batten'].includes(first)
+    ? numbers.map((nth) => [`${first}s`, nth, ...rest].join('.'))
+    : [path];
+};

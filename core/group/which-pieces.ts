@@ -5,14 +5,18 @@ export function whichPieces(numbers: readonly number[]): string {
   return names.length < 2 ? `Piece ${last}` : `Pieces ${names.slice(0, -1).join(', ')} and ${last}`;
 }
 
+/** Words that hold for some pieces only begin with which; null stands for all of them. */
+export const forPieces = (pieces: string | null, text: string): string =>
+  pieces === null ? text : `${pieces}: ${text}`;
+
 /**
- * What is said of each piece, said once: the same of all of them stands as it is, and what holds for some only is
- * given the name of those it holds for. `key` tells what counts as the same.
+ * What is said of each piece, said once, with the name of the pieces it holds for, or null for all of them, and their
+ * numbers from 0. `key` tells what counts as the same.
  */
 export function saidOnce<T>(
   perPiece: readonly (readonly T[])[],
   key: (each: T) => string,
-  named: (each: T, pieces: string, numbers: readonly number[]) => T | T[],
+  named: (each: T, pieces: string | null, numbers: readonly number[]) => T | T[],
 ): T[] {
   const found = new Map<string, { each: T; numbers: number[] }>();
   for (const [nth, said] of perPiece.entries()) {
@@ -23,6 +27,6 @@ export function saidOnce<T>(
     }
   }
   return [...found.values()].flatMap(({ each, numbers }) =>
-    numbers.length === perPiece.length ? each : named(each, whichPieces(numbers), numbers),
+    named(each, numbers.length === perPiece.length ? null : whichPieces(numbers), numbers),
   );
 }

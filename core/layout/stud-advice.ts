@@ -73,6 +73,9 @@ function wordsFor({ on, offBy, studCentreMm }: Landing, studs: KnownStuds): stri
   return `between studs, ${off} ${side} of the one at ${lengthText(studCentreMm)}`;
 }
 
+const listed = (ids: readonly string[]): string =>
+  ids.length < 3 ? ids.join(' and ') : `${ids.slice(0, -1).join(', ')} and ${ids.at(-1)}`;
+
 function adviceFor(
   landings: readonly (Landing & { id: string })[],
   placed: readonly PlacedMark[],
@@ -83,7 +86,7 @@ function adviceFor(
 ): string[] {
   const missing = landings.filter((each) => !each.on);
   if (missing.length === 0) return [`Every mark falls in a stud. ${FIND_EDGES}`];
-  const who = missing.map((each) => each.id).join(' and ');
+  const who = listed(missing.map((each) => each.id));
   const miss = `${who} ${missing.length === 1 ? 'misses' : 'miss'} the studs as you gave them.`;
   const shift = shiftOntoStuds(
     placed.map((each) => each.xMm),

@@ -3,6 +3,7 @@ import type { Job, Up } from '../../job.ts';
 import type { Assumption, CrossCheck, Frame, Why } from '../../plan-shape.ts';
 import { datumOf } from '../datum.ts';
 import { type Fit, offTheWall } from '../fit.ts';
+import { lengthText } from '../length-text.ts';
 import { measuredFrom, setOut } from '../marks.ts';
 import type { Among, DoesNotFit, LayoutResult, SetOut } from '../set-out.ts';
 import { aroundOpenings } from './around-openings.ts';
@@ -10,6 +11,7 @@ import { betweenPieces } from './between.ts';
 import { groupAdvice } from './group-advice.ts';
 import { groupFrames, jobOfPiece, upOf } from './group-frames.ts';
 import { groupWhys } from './group-why.ts';
+import { stretchAcross } from './line.ts';
 
 /** A group on the wall: each piece with its own job and set-out, and what is said of all of them. Millimetres, unrounded. */
 export type GroupSetOut = {
@@ -58,7 +60,7 @@ export function setOutGroup(job: GroupJob): GroupSetOut | GroupMisfit {
     box,
     crossChecks: betweenPieces(cells, frames, marks),
     advice: groupAdvice(job, fit, marks, around.placed),
-    assumptions: [...around.assumptions, ...alignTaken(job)],
+    assumptions: [...around.assumptions, ...stretchTaken(job), ...alignTaken(job)],
     why: groupWhys(job, around),
   };
 }
@@ -77,6 +79,20 @@ function placedJob(job: GroupJob, at: number, up: Up, frame: Frame): Job {
     ...jobOfPiece(job, piece),
     place: { ...job.place, across: { by: 'left-edge', mm: frame.leftMm }, up },
   };
+}
+
+/** A place that is one line says where the stretch begins or ends, and nothing of its other end. */
+function stretchTaken({ arrange, place, wall }: GroupJob): Assumption[] {
+  if (arrange.spread === undefined || arrange.as === 'column') return [];
+  if (place.across.by === 'centre' || place.across.by === 'between') return [];
+  const { fromMm, toMm } = stretchAcross(place.across, wall.widthMm);
+  return [
+    {
+      field: 'place.across',
+      value: { by: 'between', fromMm, toMm },
+      because: `to spread the pieces both ends are needed: from ${lengthText(fromMm)} to ${lengthText(toMm)} from the left end is taken`,
+    },
+  ];
 }
 
 function alignTaken({ arrange }: GroupJob): Assumption[] {
