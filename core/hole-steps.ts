@@ -91,6 +91,8 @@ function stopOn({ pilot, bit, fastener }: Fixing, { wall }: Job): string {
     return 'Pale wood shavings behind the board are right. Stop on steel just behind it, on nothing behind it, or on damp.';
   if (hasStuds(wall.baseMaterial))
     return 'Stop on steel or wood just behind the board, a second hard layer, damp, foil or a hiss.';
+  if (isOverGap(wall) && fastener === 'screw-in-anchor')
+    return 'Through the board and no further. Stop on foil, foam, cold air, damp or a cable: they run free in that gap.';
   if (isOverGap(wall))
     return 'One drop is the gap: note where the block begins. Stop on a second drop, cold air, foil, foam, a cable or damp.';
   if (wall.baseMaterial === 'aerated-concrete')

@@ -90,6 +90,8 @@ export type Fixing = {
     lengthMm: Millimetres;
     head: 'pan' | 'round' | 'countersunk' | 'hex' | 'washer';
   };
+  /** With an added board: the screws that hold the hangers to it. */
+  hangerScrews?: number;
   /** Anything the shopper must match: board thickness, void, washer. */
   note?: string;
   governing: Governing;

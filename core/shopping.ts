@@ -63,7 +63,7 @@ export function shoppingEntries(fixing: Fixing, marks: number, job: Job): Entry[
     const size = plug ? ` ${tenth(plug.diameterMm)} x ${tenth(plug.lengthMm)} mm` : '';
     list.push({ item: `${beside}${size}`, count });
   }
-  if (isAdded(fastener, job)) list.push(...addedBoard(fastener, marks));
+  if (isAdded(fastener, job)) list.push(...addedBoard(fastener, fixing.hangerScrews ?? marks));
   if (fastener === 'resin-stud')
     list.push({ item: 'injection resin rated for this wall, one cartridge', count: 1, shared: true });
   if (fastener === 'resin-stud' && isSleeved(job.wall))
@@ -109,7 +109,7 @@ const behindTheTile = ({ wall }: Job): string => (hasStuds(wall.baseMaterial) ? 
 const isAdded = (fastener: Fastener, { piece }: Job): boolean =>
   fastener === 'board-across-studs' || (fastener === 'batten-screws' && piece.hanging.by !== 'batten');
 
-const addedBoard = (fastener: Fastener, marks: number): Item[] => [
+const addedBoard = (fastener: Fastener, screws: number): Item[] => [
   {
     item:
       fastener === 'board-across-studs'
@@ -117,7 +117,7 @@ const addedBoard = (fastener: Fastener, marks: number): Item[] => [
         : 'batten 18 to 25 mm thick, as long as the frame is wide less what shows',
     count: 1,
   },
-  { item: '10 gauge pan head wood screw as long as the board is thick', count: marks },
+  { item: '10 gauge pan head wood screw as long as the board is thick', count: screws },
 ];
 
 /** A stud for resin, as asked for at a counter. */

@@ -71,5 +71,9 @@ function shoppingTold({ plan, value }: Asked): Told | null {
   if (value === marks.length) {
     return { formula: 'marks', inputs: [computed('marks', marks.length, 'marks')], basis };
   }
+  if (value === fixing.hangerScrews) {
+    const screws = computed('hanger screws', fixing.hangerScrews, 'fixing.hangerScrews');
+    return { formula: 'hanger screws', inputs: [screws], basis };
+  }
   return { formula: '1', inputs: [], basis: [basisOf(ONE_DOES)] };
 }

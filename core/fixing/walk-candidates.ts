@@ -3,8 +3,12 @@ import type { SetOut } from '../layout/set-out.ts';
 import type { Assumption } from '../plan-shape.ts';
 import { basisOf } from '../sources.ts';
 import type { Load } from './acting/actions.ts';
+import { onDabs } from './board/on-dabs.ts';
+import { pinHook } from './board/pin-hook.ts';
+import type { Candidate, Unusable } from './candidate.ts';
 import { beforeMasonry } from './finish.ts';
 import { framedWalk } from './frame/framed-walk.ts';
+import type { Place } from './masonry/fixing-place.ts';
 import { masonryCandidate } from './masonry/masonry-candidate.ts';
 import { walkOf } from './masonry/walks.ts';
 import type { HoldingCap } from './proof/holding-cap.ts';
@@ -21,14 +25,25 @@ export function walkedOf(job: Job, setOut: SetOut, load: Load, proven: HoldingCa
     const finish = beforeMasonry(job);
     const place = { job, setOut, load, finish, standOffMm, shelf, proven };
     return {
-      walk: walk.value
-        .filter(({ only }) => !only || only === job.piece.hanging.by)
-        .map((row) => masonryCandidate(row, place)),
+      walk: [
+        ...beforeTheDrill(place),
+        ...walk.value
+          .filter(({ only }) => !only || only === job.piece.hanging.by)
+          .map((row) => masonryCandidate(row, place)),
+      ],
       assumptions: [...finish.assumptions, ...assumptions, ...unitAssumed(job)],
       basis: [basisOf(walk)],
     };
   }
   return framedWalk(job, setOut, load, proven);
+}
+
+/** What comes before any hole in the masonry: board on dabs while it is light, a pin hook in the plaster of solid brick. */
+function beforeTheDrill({ job, setOut, load, proven }: Place): readonly (Candidate | Unusable)[] {
+  const { baseMaterial, cores, finish } = job.wall;
+  if (baseMaterial === 'plasterboard-on-dabs') return onDabs(job, setOut, load, proven);
+  const plastered = finish?.kind === 'plaster' && cores === 'solid' && baseMaterial === 'clay-brick';
+  return plastered ? [pinHook(1, { job, setOut, load })] : [];
 }
 
 function unitAssumed({ wall }: Job): Assumption[] {

@@ -80,6 +80,8 @@ export const fixingSchema = z
     screw: z
       .strictObject({ gauge: n.optional(), diameterMm: n, lengthMm: n, head: z.enum(HEADS) })
       .optional(),
+    heldBy: z.enum(FASTENERS).optional().describe('What holds a board or batten to steel studs.'),
+    hangerScrews: n.optional().describe('With an added board: the screws that hold the hangers to it.'),
     note: z.string().optional(),
     governing,
     utilisation: n,

@@ -36,7 +36,11 @@ export function plausibleWall(base: BaseMaterial, country: Country, dice: Dice):
     ...(MASONRY.includes(base) && { cores: dice.oneOf('solid', 'perforated', 'hollow', 'unknown') }),
     finish: plausibleFinish(framed, dice),
     thicknessMm: mm(
-      base === 'natural-stone' ? dice.between(300, 600) : dice.oneOf(90, 100, 110, 140, 190, 230),
+      base === 'plasterboard-on-dabs'
+        ? dice.oneOf(140, 150, 215)
+        : base === 'natural-stone'
+          ? dice.between(300, 600)
+          : dice.oneOf(90, 100, 110, 140, 190, 230),
     ),
     datum: { kind: 'floor', aboveFloorMm: mm(0), fallMm: mm(dice.chance(0.2) ? dice.between(-20, 20) : 0) },
     ...(framed && dice.chance(0.8) && { boardMm: mm(boardOf(base, inch, dice)) }),

@@ -74,6 +74,7 @@ export function acrossSteel(into: Into, place: BoardPlace): Candidate | Unusable
         head: 'countersunk',
       },
       note: `${batten ? 'The batten' : 'A level board 18 to 25 mm thick, behind the frame,'} on ${held.how} at each stud, in two rows, through board and flange, away from the web.${hangers ? ` ${hangers.note}` : ''}`,
+      ...(hangers && { hangerScrews: hangers.screws }),
       governing: governingOf(worst),
       utilisation: worst.utilisation,
     }),

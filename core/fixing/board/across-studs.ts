@@ -61,7 +61,10 @@ export function acrossStuds(gauge: Gauge, place: BoardPlace): Candidate | Unusab
       count,
       ...pilotOf(gauge, fitted, place),
       screw: { gauge, diameterMm: nominalOf(gauge).nominalMm, lengthMm: fitted.screwMm, head: 'countersunk' },
-      note: batten ? 'Two screws in each stud the batten crosses, one above the other.' : ON_BOARD,
+      note: batten
+        ? 'Two screws in each stud the batten crosses, one above the other.'
+        : `${ON_BOARD} ${hangers?.note ?? ''}`.trim(),
+      ...(hangers && { hangerScrews: hangers.screws }),
       governing: governingOf(worst),
       utilisation: worst.utilisation,
     }),
@@ -95,4 +98,4 @@ export function acrossStuds(gauge: Gauge, place: BoardPlace): Candidate | Unusab
 }
 
 const ON_BOARD =
-  'A level board 18 to 25 mm thick, behind the frame, two screws in each stud, one above the other; the hangers go on 10 gauge screws through the whole thickness of the board, at the marks. A spacer of its thickness goes near the bottom of the frame.';
+  'A level board 18 to 25 mm thick, behind the frame, two screws in each stud, one above the other.';

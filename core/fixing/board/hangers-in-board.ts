@@ -1,6 +1,6 @@
 import type { Why } from '../../plan-shape.ts';
-import type { Millimetres } from '../../quantity.ts';
-import { envelope, type WorstCheck, worse } from '../acting/worst-check.ts';
+import { type Millimetres, newtons } from '../../quantity.ts';
+import { envelope, type PointLoad, type WorstCheck, worse } from '../acting/worst-check.ts';
 import { timberRouteOf } from '../timber/route.ts';
 import { studCheck } from '../timber/stud-check.ts';
 import { throughPanel } from '../timber/through-panel.ts';
@@ -12,28 +12,58 @@ const GAUGE = 10;
 export type HangersInBoard = {
   readonly worst: WorstCheck;
   readonly note: string;
+  readonly screws: number;
   readonly why: () => Why[];
 };
 
-/** The second check of a board across studs: each hanger's screw in the board, right through its thickness. */
+/**
+ * The second check of a board across studs: each hanger's screw in the board, right through its thickness; where one
+ * is not enough a hook plate on two, which the slot of a keyhole has no room for.
+ */
 export function hangersInBoard(place: BoardPlace, boardMm: Millimetres): HangersInBoard | null {
   const { perMark } = place.load.actions;
   const strength = throughPanel(timberRouteOf(place.job.building?.country), GAUGE, boardMm, place.standOffMm);
-  let worst: WorstCheck | null = null;
-  for (const each of perMark) worst = worse(worst, studCheck(each, strength, null));
+  const weighed = (screws: 1 | 2): WorstCheck | null =>
+    perMark.reduce<WorstCheck | null>(
+      (worst, each) => worse(worst, studCheck(sharedBy(each, screws), strength, null)),
+      null,
+    );
+  const one = weighed(1);
+  const mayDouble = place.job.piece.hanging.by !== 'keyholes';
+  const screws = one !== null && one.utilisation > 1 && mayDouble ? 2 : 1;
+  const worst = screws === 2 ? weighed(2) : one;
   if (worst === null) return null;
-  const held = worst;
+  const how =
+    screws === 2
+      ? `hook plates, each on two ${GAUGE} gauge screws one above the other,`
+      : `${GAUGE} gauge screws`;
   return {
-    worst: held,
-    note: `The hangers go on ${GAUGE} gauge screws through the whole thickness of the board, at the marks. A spacer of its thickness goes near the bottom of the frame.`,
-    why: () =>
-      utilisationWhy(held, envelope(perMark)).map((each) => ({
+    worst,
+    screws: screws * perMark.length,
+    note: `The hangers go on ${how} through the whole thickness of the board, at the marks. A spacer of its thickness goes near the bottom of the frame.`,
+    why: () => [
+      {
+        of: 'screws of the hangers',
+        formula: 'marks x screws in each',
+        inputs: { marks: perMark.length, 'screws in each': screws },
+        result: `${screws * perMark.length}`,
+        basis: strength.basis,
+        symbols: 'marks x screws in each',
+        paths: ['fixing.hangerScrews'],
+      },
+      ...utilisationWhy(worst, sharedBy(envelope(perMark), screws)).map((each) => ({
         ...each,
         of: `${each.of}, hanger to board`,
         basis: strength.basis,
       })),
+    ],
   };
 }
+
+const sharedBy = ({ shearN, tensionN }: PointLoad, screws: 1 | 2): PointLoad => ({
+  shearN: newtons(shearN / screws),
+  tensionN: newtons(tensionN / screws),
+});
 
 /** Of a board's two checks the worse governs; the other is said. */
 export function withHangers(

@@ -5,6 +5,7 @@ import { BOARD_ANCHORS } from './board-anchors.ts';
 import { boardCandidate } from './board-candidate.ts';
 import type { BoardPlace } from './board-place.ts';
 import { flangeToggle } from './flange-toggle.ts';
+import { pinHook } from './pin-hook.ts';
 import { thinSteelScrew } from './thin-steel-screw.ts';
 
 /** Plasterboard on steel studs, every fastening in order: the flange, the board while it is light, a board across studs. Lines of the trade's walk 1.9. */
@@ -26,5 +27,7 @@ export function steelStudWalk(place: BoardPlace): readonly (Candidate | Unusable
     flangeToggle(place, 'to-the-cap'),
     thinSteelScrew(place, 'to-the-cap'),
     ...toTheCap,
+    pinHook(1, place),
+    pinHook(2, place),
   ];
 }

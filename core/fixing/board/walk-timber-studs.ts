@@ -5,6 +5,7 @@ import { acrossStuds } from './across-studs.ts';
 import { BOARD_ANCHORS } from './board-anchors.ts';
 import { boardCandidate } from './board-candidate.ts';
 import type { BoardPlace } from './board-place.ts';
+import { pinHook } from './pin-hook.ts';
 import { studCandidate } from './stud-candidate.ts';
 
 /** Into the stud first; then the board alone while it is light; then a board across studs. Lines of the trade's walk 1.8. */
@@ -30,5 +31,5 @@ export function timberStudWalk(place: BoardPlace): readonly (Candidate | Unusabl
   const inTimber = INTO_STUDS.map(([gauge, into]) => studCandidate(gauge, into, place));
   return place.batten
     ? [...across, ...anchors, ...toTheCap]
-    : [...inTimber, ...anchors, ...across, ...toTheCap];
+    : [...inTimber, ...anchors, ...across, ...toTheCap, pinHook(1, place), pinHook(2, place)];
 }

@@ -1,4 +1,4 @@
-import { kg, mm, weightOf } from '../../quantity.ts';
+import { kg, mm, STANDARD_GRAVITY, weightOf } from '../../quantity.ts';
 import { basisOf, sourced } from '../../sources.ts';
 import { envelope, linear, type WorstCheck, worse } from '../acting/worst-check.ts';
 import type { BoardPlace } from '../board/board-place.ts';
@@ -58,10 +58,14 @@ export function railHook({ job, load, setOut }: BoardPlace): Candidate[] {
           inputs: {},
           result: '0 mm',
           basis: [basisOf(RAIL)],
+          symbols: '0',
           paths: ['fixing.bit.diameterMm', 'fixing.bit.depthMm'],
         },
         ...pickedWhys({ marks: setOut.marks.length, count: setOut.marks.length }, [basisOf(RAIL)]),
-        ...utilisationWhy(held, point),
+        ...utilisationWhy(held, point, {
+          inputs: { capKg: RAIL.value.hookKg, gravity: STANDARD_GRAVITY },
+          symbols: 'capKg x gravity',
+        }),
       ],
       advice: [],
     },

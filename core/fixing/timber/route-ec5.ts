@@ -16,11 +16,11 @@ const STUD_CLASS = sourced(
   'our-choice',
 );
 const LEAST_DEPTH = sourced(6, 'EN1995-1-1', '8.3.1.2, 8.7.1: at least 6 d in the point side', 'from-memory');
-/** Outward, per millimetre of thread, where the Eurocode's formula does not reach a wood screw. */
-const DRAW_PER_MM = sourced(
-  4,
+/** Outward, on nominal diameter times thread, where the Eurocode's formula does not reach a wood screw. */
+const DRAW = sourced(
+  mpa(2),
   'our-choice',
-  'declared draw of a wood screw, 4 N a millimetre of thread; EN 1995-1-1 8.7.2 starts at 6 mm with a thinner root',
+  'declared draw of a wood screw, 2 N on each mm2 of diameter x thread; EN 1995-1-1 8.7.2 starts at 6 mm with a thinner root',
   'our-choice',
 );
 const LIMIT_ANALYSIS = {
@@ -41,7 +41,10 @@ function byEc5(gauge: Gauge, lengthInWoodMm: Millimetres, threadMm: Millimetres)
     bendingYield: mpa((6 * yieldMomentEc5(d, SCREW_STEEL.value.tensileMpa)) / d.rootMm ** 3),
     lengthInWoodMm,
     forGood,
-    withdrawalN: typeof draw === 'object' ? newtons(DRAW_PER_MM.value * threadMm) : newtons(draw * forGood),
+    withdrawalN:
+      typeof draw === 'object'
+        ? newtons(DRAW.value * nominalOf(gauge).nominalMm * threadMm)
+        : newtons(draw * forGood),
   };
 }
 
@@ -55,7 +58,7 @@ export const EC5: TimberRoute = {
     return byEc5(gauge, inWoodMm, Math.min(inWoodMm, leastThread(nominalOf(gauge), lengthMm)) as Millimetres);
   },
   rightThrough: (gauge, thicknessMm) => byEc5(gauge, thicknessMm, thicknessMm),
-  basis: [LIMIT_ANALYSIS, STUD_CLASS, SCREW_STEEL, DRAW_PER_MM].map(basisOf),
+  basis: [LIMIT_ANALYSIS, STUD_CLASS, SCREW_STEEL, DRAW].map(basisOf),
   taken: [
     {
       field: 'wall.studs.density',

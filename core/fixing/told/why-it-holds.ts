@@ -85,7 +85,7 @@ export function strengthWhys(
 }
 
 /** A cap is kilograms under standard gravity; a rating or a pull test is a force as it stands. */
-function capSum({ noSource, forceN }: HoldingCap): Sum {
+export function capSum({ noSource, forceN }: HoldingCap): Sum {
   return noSource
     ? {
         inputs: { capKg: hundredth(forceN / STANDARD_GRAVITY), gravity: STANDARD_GRAVITY },
