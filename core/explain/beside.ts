@@ -71,7 +71,7 @@ function shoppingTold({ plan, value }: Asked): Told | null {
   if (value === marks.length) {
     return { formula: 'marks', inputs: [computed('marks', marks.length, 'marks')], basis };
   }
-  if (value === fixing.hangerScrews) {
+  if (fixing.hangerScrews !== undefined && value === fixing.hangerScrews) {
     const screws = computed('hanger screws', fixing.hangerScrews, 'fixing.hangerScrews');
     return { formula: 'hanger screws', inputs: [screws], basis };
   }

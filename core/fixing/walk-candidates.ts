@@ -1,7 +1,7 @@
 import type { Job } from '../job.ts';
 import type { SetOut } from '../layout/set-out.ts';
 import type { Assumption } from '../plan-shape.ts';
-import { basisOf } from '../sources.ts';
+import { basisOf, sourced } from '../sources.ts';
 import type { Load } from './acting/actions.ts';
 import { onDabs } from './board/on-dabs.ts';
 import { pinHook } from './board/pin-hook.ts';
@@ -38,11 +38,18 @@ export function walkedOf(job: Job, setOut: SetOut, load: Load, proven: HoldingCa
   return framedWalk(job, setOut, load, proven);
 }
 
+/** Thinner plaster does not hold a pin. */
+const PIN_PLASTER = sourced(8, 'our-choice', 'plaster for a pin hook: 8 mm or more', 'our-choice', 'mm');
+
 /** What comes before any hole in the masonry: board on dabs while it is light, a pin hook in the plaster of solid brick. */
 function beforeTheDrill({ job, setOut, load, proven }: Place): readonly (Candidate | Unusable)[] {
   const { baseMaterial, cores, finish } = job.wall;
   if (baseMaterial === 'plasterboard-on-dabs') return onDabs(job, setOut, load, proven);
-  const plastered = finish?.kind === 'plaster' && cores === 'solid' && baseMaterial === 'clay-brick';
+  const plastered =
+    finish?.kind === 'plaster' &&
+    (finish.thicknessMm ?? PIN_PLASTER.value) >= PIN_PLASTER.value &&
+    cores === 'solid' &&
+    baseMaterial === 'clay-brick';
   return plastered ? [pinHook(1, { job, setOut, load })] : [];
 }
 
