@@ -37,6 +37,7 @@ function drilling(fixing: Fixing, job: Job): string[] {
   const size = `${tenth(bit.diameterMm)} mm`;
   const depth = `stop at ${tenth(bit.depthMm)} mm${fromTheFace(fixing, job)}`;
   const tiled = bit.kind === 'tile';
+  if (tiled && fixing.pilot) return [...throughTile(fixing, fixing.pilot, job), stopOn(fixing, job)];
   const onBoard = hasStuds(job.wall.baseMaterial);
   const kind = tiled ? (onBoard ? 'wood' : 'masonry') : bit.kind;
   return [
@@ -50,6 +51,15 @@ function drilling(fixing: Fixing, job: Job): string[] {
     ...(isStone(bit.kind) && !onBoard ? ['Vacuum the hole to the bottom; do not blow it.'] : []),
     ...pilotAfter(fixing),
     stopOn(fixing, job),
+  ];
+}
+
+/** Tile over a frame: the tile gets an oversize hole, the wood behind it a pilot. */
+function throughTile(fixing: Fixing, pilot: NonNullable<Fixing['pilot']>, job: Job): string[] {
+  const { bit } = fixing;
+  return [
+    `${placeOfHoles(fixing, job)}: two layers of tape, then a ${tenth(bit.diameterMm)} mm tile bit, rotary, no hammer, stop at ${tenth(bit.depthMm)} mm.`,
+    `Then a ${tenth(pilot.diameterMm)} mm wood bit through the middle of it, stop at ${tenth(pilot.depthMm)} mm${fromTheFace(fixing, job)}.`,
   ];
 }
 

@@ -74,16 +74,19 @@ export function shoppingEntries(fixing: Fixing, marks: number, job: Job): Entry[
   // A long plug comes with the screw that fits it.
   if (screw && !spansToMasonry(fastener, job.wall))
     list.push({ item: fastener === 'resin-stud' ? threadedStud(screw) : screwName(screw, fastener), count });
-  // The pilot is the wood bit itself, where both are one size.
-  const size = `${tenth(bit.diameterMm)} mm`;
-  if (bit.kind === 'tile') list.push({ item: `tile bit one size over ${size}`, count: 1, shared: true });
-  if (bit.kind !== 'none')
-    list.push({
-      item: `${bit.kind === 'tile' ? behindTheTile(job) : bit.kind} bit ${size}`,
-      count: 1,
-      shared: true,
-    });
+  list.push(...bitsOf(fixing, job));
   return list;
+}
+
+/** The pilot is the wood bit itself where both are one; else each is its own. One of a size serves every hole. */
+function bitsOf({ bit, pilot }: Fixing, job: Job): Entry[] {
+  const one = (item: string): Entry => ({ item, count: 1, shared: true });
+  if (bit.kind === 'none') return [];
+  const size = `${tenth(bit.diameterMm)} mm`;
+  const woodBit = pilot && bit.kind !== 'wood' ? [one(`wood bit ${tenth(pilot.diameterMm)} mm`)] : [];
+  if (bit.kind !== 'tile') return [one(`${bit.kind} bit ${size}`), ...woodBit];
+  if (pilot) return [one(`tile bit ${size}`), ...woodBit];
+  return [one(`tile bit one size over ${size}`), one(`${behindTheTile(job)} bit ${size}`)];
 }
 
 const plugFor = ({ wall }: Job): string | null => BESIDE_THE_SCREW[plugIn(wall)];

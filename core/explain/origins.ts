@@ -60,6 +60,7 @@ const ORIGINS: Readonly<Record<string, Origin>> = {
   boardAndGapMm: 'computed',
   beyondMm: 'computed',
   coatMm: 'computed',
+  openedMm: 'computed',
   lathMm: 'table',
   flangeMm: 'table',
   wantedInWoodMm: 'table',

@@ -100,7 +100,10 @@ export function boardOf(job: Job): { boardMm: Millimetres; layers: number; assum
   const given = job.wall.boardMm;
   if (given !== undefined && given > 0) return { boardMm: mm(given * layers), layers, assumptions: [] };
   const boardMm = usualSheet(job);
-  const because = 'the usual sheet there; hook a bent wire behind it in the first hole and measure';
+  const because =
+    job.wall.baseMaterial === 'timber'
+      ? 'how thick the wood is was not said, so it is reckoned as thin lining boards. Measure it at an edge: thinner panelling holds nothing, and solid wood holds far more'
+      : 'the usual sheet there; hook a bent wire behind it in the first hole and measure';
   return {
     boardMm: mm(boardMm * layers),
     layers,

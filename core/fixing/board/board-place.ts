@@ -31,6 +31,10 @@ export type BoardPlace = {
   readonly studCapOf: (gauge: Gauge) => Newtons | null;
   /** The heaviest piece for a board across these studs, where it is less than over plasterboard, kg. */
   readonly acrossKg?: number;
-  /** A bit that goes through the sheet and no further, where a wood bit will not. */
-  readonly throughSheet?: { readonly kind: 'masonry'; readonly diameterMm: Millimetres };
+  /** A bit that goes through tile, plaster or a hard sheet and no further, where a wood bit will not. */
+  readonly throughSheet?: {
+    readonly kind: 'masonry' | 'tile';
+    readonly diameterMm: Millimetres;
+    readonly depthMm: Millimetres;
+  };
 };

@@ -81,6 +81,9 @@ function studFixing(
     },
     note: [
       'A wood screw, never a board screw: those are brittle. Wax it, and drive it by hand or with the clutch low.',
+      ...(place.tiled
+        ? ['A sleeve or a soft washer between head and tile, never tight against the glaze.']
+        : []),
       ...hangerNote(by, nominalOf(gauge).nominalMm),
     ].join(' '),
     governing: governingOf(worst),

@@ -1,5 +1,5 @@
 import type { Fixing, Why } from '../../plan-shape.ts';
-import { type Millimetres, mm, toTenth } from '../../quantity.ts';
+import { mm, toTenth } from '../../quantity.ts';
 import { basisOf, sourced } from '../../sources.ts';
 import { type Gauge, nominalOf, WOOD_SCREW_ROOT } from '../steel/screw-sizes.ts';
 import { timberRouteOf } from '../timber/route.ts';
@@ -16,8 +16,7 @@ export function pilotOf(
   const diameterMm = mm(Math.round(pilotHole(WOOD_SCREW_ROOT.value[gauge], 'softwood') * 10) / 10);
   const depthMm = mm(Math.ceil(beyondMm + fitted.inWoodMm));
   const pilot = { diameterMm, depthMm };
-  if (throughSheet)
-    return { bit: { ...throughSheet, action: 'rotary', depthMm: mm(Math.ceil(beyondMm)) }, pilot };
+  if (throughSheet) return { bit: { ...throughSheet, action: 'rotary' }, pilot };
   return { bit: { kind: 'wood', action: 'rotary', ...pilot }, pilot };
 }
 
@@ -38,7 +37,7 @@ export function studWhys(gauge: Gauge, fitted: FittedStudScrew, place: BoardPlac
       symbols: 'up(beyondMm + inWoodMm)',
       ...(place.throughSheet && { paths: ['fixing.pilot.depthMm'] }),
     },
-    ...(place.throughSheet ? sheetWhys(place, place.throughSheet.diameterMm) : []),
+    ...(place.throughSheet ? sheetWhys(place.throughSheet) : []),
     {
       of: 'screw gauge',
       formula: 'the thinnest of the walk that holds: 0.060 + 0.013 x gauge, in inches',
@@ -66,15 +65,15 @@ export function studWhys(gauge: Gauge, fitted: FittedStudScrew, place: BoardPlac
   ];
 }
 
-/** The first bit, where plaster or a hard sheet needs its own. */
-const sheetWhys = ({ beyondMm }: BoardPlace, diameterMm: Millimetres): Why[] => [
+/** The first bit, where tile, plaster or a hard sheet needs its own. */
+const sheetWhys = ({ diameterMm, depthMm }: NonNullable<BoardPlace['throughSheet']>): Why[] => [
   {
     of: 'hole depth',
-    formula: 'through the plaster or the sheet and no further',
-    inputs: { beyondMm: toTenth(beyondMm) },
-    result: `${Math.ceil(beyondMm)} mm`,
+    formula: 'through the tile, the plaster or the sheet and no further',
+    inputs: { openedMm: depthMm },
+    result: `${depthMm} mm`,
     basis: [basisOf(THROUGH_SHEET)],
-    symbols: 'up(beyondMm)',
+    symbols: 'openedMm',
     paths: ['fixing.bit.depthMm'],
   },
   {
@@ -90,6 +89,6 @@ const sheetWhys = ({ beyondMm }: BoardPlace, diameterMm: Millimetres): Why[] => 
 const THROUGH_SHEET = sourced(
   0,
   'common-practice',
-  'masonry 5 through plaster; carbide 5.5 to 7 in fibre cement',
+  'masonry 5 through plaster; carbide 5.5 to 7 in fibre cement; an oversize hole in a tile',
   'common-practice',
 );

@@ -1,7 +1,7 @@
 import type { Job } from '../../job.ts';
 import type { SetOut } from '../../layout/set-out.ts';
 import { type Kilograms, type Millimetres, mm, type Newtons, weightOf } from '../../quantity.ts';
-import { basisOf } from '../../sources.ts';
+import { basisOf, sourced } from '../../sources.ts';
 import type { BaseMaterial } from '../../wall/wall.ts';
 import type { Load } from '../acting/actions.ts';
 import { BOARD_ONLY } from '../board/board-anchors.ts';
@@ -15,7 +15,7 @@ import type { Gauge } from '../steel/screw-sizes.ts';
 import { shelfOf } from '../stocked-lengths.ts';
 import { studCap } from '../timber/stud-strength.ts';
 import type { Walked } from '../walked.ts';
-import { sheetOf } from './sheet.ts';
+import { type Sheet, sheetOf } from './sheet.ts';
 import { FIBRE_CEMENT_STUD_CAPS, fibreCementWalk } from './walk-fibre-cement.ts';
 import { LATH_BOARD_KG, LATH_STUD_CAPS, lathWalk } from './walk-lath.ts';
 import { timberWalk } from './walk-timber.ts';
@@ -26,7 +26,8 @@ type Framed = {
   readonly walk: Walk;
   readonly frame: BoardPlace['frame'];
   readonly studCapOf: (gauge: Gauge, boardMm: Millimetres) => Newtons | null;
-  readonly throughSheet?: BoardPlace['throughSheet'];
+  /** Diameter of the masonry bit that opens it before the wood bit. */
+  readonly opensMm?: number;
   readonly acrossKg?: number;
 };
 
@@ -40,14 +41,14 @@ const WALLS: Partial<Record<BaseMaterial, Framed>> = {
     walk: lathWalk,
     frame: 'timber',
     studCapOf: fromTable(LATH_STUD_CAPS.value),
-    throughSheet: { kind: 'masonry', diameterMm: mm(5) },
+    opensMm: 5,
     acrossKg: LATH_BOARD_KG,
   },
   'fibre-cement-on-studs': {
     walk: fibreCementWalk,
     frame: 'timber',
     studCapOf: fromTable(FIBRE_CEMENT_STUD_CAPS.value),
-    throughSheet: { kind: 'masonry', diameterMm: mm(6) },
+    opensMm: 6,
   },
   timber: { walk: timberWalk, frame: 'timber', studCapOf: studCap },
 };
@@ -75,7 +76,7 @@ export function framedWalk(job: Job, setOut: SetOut, load: Load, proven: Holding
     tiled: sheet.tiled,
     frame: framed.frame,
     studCapOf: (gauge) => framed.studCapOf(gauge, sheet.boardMm),
-    ...(framed.throughSheet && { throughSheet: framed.throughSheet }),
+    ...throughSheet(framed, sheet),
     ...(framed.acrossKg !== undefined && { acrossKg: framed.acrossKg }),
   };
   return {
@@ -83,4 +84,29 @@ export function framedWalk(job: Job, setOut: SetOut, load: Load, proven: Holding
     assumptions: [...sheet.assumptions, ...assumptions],
     basis: [basisOf(BOARD_ONLY)],
   };
+}
+
+/** An oversize hole in the tile keeps the screw off it. */
+const TILE_HOLE = sourced(
+  mm(8),
+  'common-practice',
+  'tile over board: a stud screw through an oversize tile hole, a sleeve or washer between head and tile',
+  'common-practice',
+);
+
+function throughSheet(
+  { opensMm }: Framed,
+  { tiled, boardMm, beyondMm }: Sheet,
+): Pick<BoardPlace, 'throughSheet'> {
+  // Behind the tile a hard sheet is opened with the same bit; plasterboard and wood are not.
+  if (tiled)
+    return {
+      throughSheet: {
+        kind: 'tile',
+        diameterMm: TILE_HOLE.value,
+        depthMm: mm(Math.ceil(opensMm === undefined ? beyondMm - boardMm : beyondMm)),
+      },
+    };
+  if (opensMm === undefined) return {};
+  return { throughSheet: { kind: 'masonry', diameterMm: mm(opensMm), depthMm: mm(Math.ceil(beyondMm)) } };
 }

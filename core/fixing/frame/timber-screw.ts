@@ -7,7 +7,7 @@ import type { BoardPlace } from '../board/board-place.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
 import { BATTEN } from '../stand-off.ts';
 import { type Gauge, nominalOf, WOOD_SCREW_ROOT } from '../steel/screw-sizes.ts';
-import { stockedScrew } from '../stocked-lengths.ts';
+import { type StockedScrew, stockedScrew } from '../stocked-lengths.ts';
 import { timberRouteOf } from '../timber/route.ts';
 import { studCheck } from '../timber/stud-check.ts';
 import { bareStudStrength, cleatStrength, type StudStrength } from '../timber/stud-strength.ts';
@@ -21,6 +21,8 @@ import { TIMBER } from './timber-rules.ts';
 /** A screw in solid wood wants this much in it; behind its point this much is left. */
 const IN_WOOD_MM = 38;
 const LEFT_MM = 3;
+/** Below this nothing is reckoned in solid wood. */
+const LEAST_MM = 20;
 
 /** A wood screw at every mark: deep in solid timber, or right through a lining board. */
 export function timberScrew(
@@ -38,10 +40,16 @@ export function timberScrew(
   const outsideMm = mm(place.outsideMm + coatMm);
   const wanted = solid ? Math.min(IN_WOOD_MM, thickMm - LEFT_MM) : thickMm;
   const head = batten ? 'countersunk' : job.piece.hanging.by === 'keyholes' ? 'pan-only' : 'pan-first';
-  const stocked = stockedScrew(shelf, head, gauge, mm(outsideMm + wanted), mm(0));
+  const longest = mm(outsideMm + thickMm);
+  const next = (intoMm: number): StockedScrew | null =>
+    stockedScrew(shelf, head, gauge, mm(outsideMm + intoMm), mm(0));
+  let stocked = next(wanted);
+  // The next length up may come out behind: then the longest that stays inside.
+  for (let into = wanted - 1; solid && into >= LEAST_MM && (stocked?.screwMm ?? longest) > longest; into -= 1)
+    stocked = next(into);
   if (stocked === null) return no('no screw of that gauge is stocked that long');
   const inWoodMm = mm(Math.min(stocked.screwMm - outsideMm, thickMm));
-  if (solid && stocked.screwMm - outsideMm > thickMm) return no('its point would come out behind');
+  if (solid && stocked.screwMm > longest) return no('every stocked screw would come out behind');
 
   const strength = strengthOf(gauge, inWoodMm, stocked.screwMm, coatMm, place, how);
   const cap = solid ? TIMBER.value.solid[gauge] : TIMBER.value.rightThroughKg;
@@ -110,7 +118,11 @@ export function timberScrew(
       {
         of: 'screw length',
         formula: 'outside part + coat + what goes in the wood, the next stocked length',
-        inputs: { outsidePartMm: toTenth(outsideMm), wantedInWoodMm: toTenth(mm(wanted)), shelf },
+        inputs: {
+          outsidePartMm: toTenth(outsideMm),
+          wantedInWoodMm: toTenth(mm(Math.min(wanted, inWoodMm))),
+          shelf,
+        },
         result: `${Math.round(stocked.screwMm * 10) / 10} mm`,
         basis: [basisOf(TIMBER)],
         symbols: 'stocked(outsidePartMm + wantedInWoodMm)',

@@ -43,7 +43,8 @@ function drillWrong({ bit, plug }: InHand, asReckoned: Fixing): string[] {
         `A hole of ${tenth(bit.diameterMm)} mm is too ${off > 0 ? 'slack' : 'tight'} for a plug of ${tenth(plugMm)} mm: drill ${tenth(plugMm)} mm.`,
       );
   }
-  if (bit?.diameterMm !== undefined && asReckoned.pilot) {
+  // Where plaster, tile or a hard sheet has a bit of its own, that one is no pilot.
+  if (bit?.diameterMm !== undefined && asReckoned.pilot && asReckoned.bit.kind === 'wood') {
     const { diameterMm } = asReckoned.pilot;
     // The same root, at nine tenths instead of seven: past that even hardwood is left no thread.
     const widest = (diameterMm * LEAD_HOLE.value.hardwood) / LEAD_HOLE.value.softwood;
