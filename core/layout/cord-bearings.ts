@@ -19,8 +19,8 @@ const MEASURE =
  * Rings at different drops count at their mean, which the advice says.
  */
 export function cordBearings(cord: Cord, rings: readonly PlacedHanger[]): Bearings | DoesNotFit {
-  const [left] = rings;
-  const right = rings.at(-1);
+  const left = outermost(rings, (ring) => ring.acrossMm);
+  const right = outermost(rings, (ring) => 0 - ring.acrossMm);
   if (!left || !right || rings.length < 2) {
     return doesNotFit('impossibleCord', 'A cord needs two rings.', 'Measure both rings.');
   }
@@ -50,6 +50,14 @@ export function cordBearings(cord: Cord, rings: readonly PlacedHanger[]): Bearin
     advice: cordAdvice(cord, rings, { riseMm, meanDropMm: meanDrop, spreadMm, hooksApartMm: hooksApart }),
     assumptions: cord.hooksApartMm === undefined ? [oneHook] : [],
   };
+}
+
+/** The ring farthest out; of two straight above each other the upper, where the cord is tied. */
+function outermost(
+  rings: readonly PlacedHanger[],
+  inward: (ring: PlacedHanger) => number,
+): PlacedHanger | undefined {
+  return [...rings].sort((one, other) => inward(one) - inward(other) || one.dropMm - other.dropMm)[0];
 }
 
 const oneHook: Assumption = {
