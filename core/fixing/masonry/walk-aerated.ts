@@ -44,4 +44,5 @@ export const AERATED: readonly WalkRow[] = [
     note: 'Undercut or sleeve as the packet for aerated block says; vacuum the hole, no brush that bells it. No load before it has cured. Cut the stud to length; nut and washers.',
   },
   { ...PLUG_8, shank: 14, onBattenWholeKg: 40 },
+  { ...PLUG_10, shank: 14, onBattenWholeKg: 40 },
 ];
