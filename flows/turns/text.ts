@@ -3,8 +3,10 @@ import { entriesFor } from '../crew-defaults.ts';
 import { isWorkedOut, listeningTo } from '../listening.ts';
 import { awaitingIn, type Open } from '../open.ts';
 import type { Parts } from '../parts.ts';
+import type { QuestionName } from '../question.ts';
 import type { Fact, Intent, Reading } from '../reading.ts';
 import { tradeAnswer } from '../trade/answer.ts';
+import { notKnownOf } from '../understand/steering/not-known-of.ts';
 import { explain } from '../wording/explain.ts';
 import { greeting, hasBegun, help, howTo, notUnderstood, pausing, whereItStands } from '../wording/talk.ts';
 import { onAnotherWall } from './another-wall.ts';
@@ -117,9 +119,13 @@ function factsTurn(open: Open, reading: Reading, by: Speaker): Turn | null {
   if (facts.length + refused.length + asks.length === 0) return null;
   const turn = factsSaid(open, reading, by);
   if (intent !== 'dont-know' || answersOpen(open, facts) || asks.length > 0) return turn;
-  const also = notKnown(open, awaitingIn(open), by);
+  const also = notKnown(open, notKnownWhat(open, by), by);
   return { ...also, added: [...turn.added, ...also.added], say: [...turn.say, ...also.say] };
 }
+
+/** What is not known is what the words name; where they name nothing, what was asked. */
+const notKnownWhat = (open: Open, { said }: Speaker): QuestionName | null =>
+  notKnownOf(said, open.folded.job) ?? awaitingIn(open);
 
 const answersOpen = (open: Open, facts: readonly Fact[]): boolean =>
   facts.some((fact) => fact.question === awaitingIn(open));
@@ -133,7 +139,7 @@ function answered(open: Open, intent: Intent, by: Speaker, parts: Parts): Turn |
     case 'none-of-these':
       return shortAnswer(open, 'none', by, parts) ?? shortAnswer(open, 'no', by, parts);
     case 'dont-know':
-      return notKnown(open, awaitingIn(open), by);
+      return notKnown(open, notKnownWhat(open, by), by);
     case 'greet':
       return { ...says(...greeting(open)), ...(hasBegun(open) && { tellsAll: true as const }) };
     case 'where-were-we':

@@ -73,7 +73,8 @@ function measured(outline: Outline, listening: Listening): Found | null {
   const centre = CENTRE_AT.exec(text);
   if (centre !== null) return placed(outline, centre, 'centre', centre[1], 'left', listening);
   if (/\bcentred\b|\bcentre it\b/.test(text)) return null;
-  const only = /^[^<]*<(\d+)>[^<]*$/.exec(text);
+  // How wide something is says nothing of where it goes.
+  const only = /\b(?:wide|long)\b/.test(text) ? null : /^[^<]*<(\d+)>[^<]*$/.exec(text);
   return only === null ? null : whichEdge(outline, only, only[1], 'left', listening);
 }
 

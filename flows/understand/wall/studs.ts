@@ -25,6 +25,10 @@ const isSpacing = (value: Millimetres): boolean => value >= LEAST_SPACING && val
 const LEAST_SPACING = mm(280);
 const MOST_SPACING = mm(1250);
 
+/** A lone figure with one of these is no answer to where the studs are. */
+const OF_ANOTHER =
+  /\b(?:plaster|render|tiles?|skim|board|plasterboard|thick|wide|high|tall|deep|long|wall|ceiling)\b/;
+
 /** Two studs found by measuring: the spacing is what lies between. */
 const TWO_FOUND =
   /\b(?:one|stud|studs|first|them|found)(?: (?:is|at|a|them|one|stud|about|,))* <(\d+)>(?: (?:in|from|the|left|end|corner|and|then|,))* (?:(?:the |then )?(?:next|another|second|other)(?: (?:one|stud|is|at|about))* )?<(\d+)>(?: (?:from|the|left|end|corner))*$/;
@@ -40,10 +44,7 @@ export function readStuds(outline: Outline, listening: Listening): Found {
     for (const form of forms) {
       const match = form.exec(rest.text);
       const length = match === null ? null : lengthOf(rest, match[1], 'wall.studs');
-      const likely =
-        length?.readings.filter(
-          ({ valueMm }) => !spacing || length.readings.length === 1 || isSpacing(valueMm),
-        ) ?? [];
+      const likely = length?.readings.filter(({ valueMm }) => !spacing || isSpacing(valueMm)) ?? [];
       const [only] = likely;
       if (match === null || only === undefined || likely.length > 1 || length?.negative) continue;
       set(only.valueMm);
@@ -67,7 +68,7 @@ export function readStuds(outline: Outline, listening: Listening): Found {
   take(FIRST, (length) => (studs.firstMm = length));
   take(WIDTH, (length) => (studs.widthMm = length));
   take(SPACING, (length) => (studs.spacingMm = length), true);
-  if (asked && studs.spacingMm === undefined)
+  if (asked && studs.spacingMm === undefined && !OF_ANOTHER.test(rest.text))
     take([/^[^<]*<(\d+)>[^<]*$/], (length) => (studs.spacingMm = length), true);
   if (Object.keys(studs).length === 0) return nothing(outline);
   const read = fact('wall.studs', { wall: { studs } }, outline.said);

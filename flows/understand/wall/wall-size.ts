@@ -1,8 +1,10 @@
 import type { JobSoFar } from '../../../core/job.ts';
 import type { Millimetres } from '../../../core/quantity.ts';
 import type { QuestionName } from '../../question.ts';
+import type { Listening } from '../../reading.ts';
 import { type Found, nothing, settled } from '../words/found.ts';
 import { lengthOf, type Outline, without } from '../words/outline.ts';
+import { aloneOfWall } from './alone-of-wall.ts';
 
 type Form = { question: QuestionName; words: RegExp; value: (mm: Millimetres) => JobSoFar; expected: string };
 
@@ -120,8 +122,8 @@ const EXAMPLES: Partial<Record<QuestionName, string>> = {
 };
 
 /** What is said of the wall's own width, height and thickness. */
-export function readWallSize(outline: Outline): Found {
-  let found = nothing(outline);
+export function readWallSize(outline: Outline, listening: Listening): Found {
+  let found = aloneOfWall(outline, listening) ?? nothing(outline);
   for (const { question, words, value, expected } of FORMS) {
     if ([...found.facts, ...found.asks].some((each) => each.question === question)) continue;
     const match = words.exec(found.rest.text);

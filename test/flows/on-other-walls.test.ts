@@ -1,0 +1,32 @@
+import { expect, test } from 'vitest';
+import * as house from '../../flows/step.ts';
+import { talk } from './talk.ts';
+
+const LATH = [
+  'picture 3.5 kg on lath and plaster, uk, 1896 house, ours',
+  'none of these',
+  'nothing',
+  'none either side',
+  '500 x 400, two rings 50 in and 90 down',
+];
+
+test('while the studs are asked for, 20 mm of plaster is the plaster and no spacing', () => {
+  const { known } = talk(house).all(...LATH, '20mm plaster');
+  expect(known.wall?.studs).toBeUndefined();
+  expect(known.wall?.finish).toEqual({ kind: 'plaster', thicknessMm: 20 });
+});
+
+test('what is not known is what the words name, whichever question is open', () => {
+  // Past the studs and on to the wall's width: the words still name the studs.
+  const held = talk(house);
+  const open = held.all(...LATH, '20mm plaster', 'skip').awaiting;
+  const { known } = held.say('no idea where the studs are');
+  expect(open).not.toBeNull();
+  expect(known.wall?.studs).toBe('unknown');
+  expect(known.wall?.widthMm).toBeUndefined();
+});
+
+test('2800 wide while the place is asked for is the wall, not a place along it', () => {
+  const { known } = talk(house).all(...LATH, 'dont know where the studs are', 'skip', '2800 wide');
+  expect(known.wall?.widthMm).toBe(2800);
+});
