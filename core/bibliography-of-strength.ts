@@ -32,6 +32,10 @@ export const STRENGTH_SOURCES = {
   ETAG020: { title: 'ETAG 020: plastic anchors for multiple use (now EAD 330284)', issuer: 'EOTA' },
   'ETAG029-C': { title: 'ETAG 029 Annex C, TR 054: anchors in masonry', issuer: 'EOTA' },
   'EN1996-1-1:2005': { title: 'Eurocode 6, part 1-1: masonry', issuer: 'CEN' },
+  'ASCE7-16': {
+    title: 'Minimum Design Loads and Associated Criteria for Buildings and Other Structures, 2016',
+    issuer: 'ASCE',
+  },
   'EN1998-1:2004': { title: 'Eurocode 8, part 1: earthquake resistance', issuer: 'CEN' },
   'AS1170.4:2007': {
     title: 'Structural design actions: earthquake actions in Australia',

@@ -97,6 +97,7 @@ const ORIGINS: Readonly<Record<string, Origin>> = {
   coreMm: 'table',
   rootMm: 'table',
   shareOfRoot: 'table',
+  shareOfWeight: 'computed',
   momentNmm: 'computed',
   leverArmMm: 'computed',
   tensileMpa: 'table',

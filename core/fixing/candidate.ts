@@ -14,6 +14,8 @@ export type Candidate = {
   readonly onAddedBatten?: true;
   readonly point: PointLoad;
   readonly worst: WorstCheck;
+  /** Where it falls short: what would not, in a few words. */
+  readonly needs?: () => string | null;
   readonly fixing: () => Fixing;
   readonly why: () => Why[];
   readonly advice: readonly string[];

@@ -65,8 +65,9 @@ const BECAUSE: Record<Candidate['worst']['mode'], string> = {
   masonry: 'the masonry breaks out',
 };
 
-function tooMuch({ worst, point }: Candidate): string {
+function tooMuch({ worst, point, needs }: Candidate): string {
   if (!Number.isFinite(point.shearN)) return 'the weight of the piece is not known';
+  const needed = needs?.() ?? null;
   const pull = point.tensionN > 1 ? ` with ${Math.round(point.tensionN)} N of pull outward` : '';
-  return `${BECAUSE[worst.mode]}: ${kilograms(point.shearN)}${pull} on each, where it may bear ${kilograms(worst.resistanceN)}${pull === '' ? '' : ' with no pull'}`;
+  return `${BECAUSE[worst.mode]}: ${kilograms(point.shearN)}${pull} on each, where it may bear ${kilograms(worst.resistanceN)}${pull === '' ? '' : ' with no pull'}${needed ? `; ${needed}` : ''}`;
 }

@@ -1,6 +1,7 @@
 import { STANDARD_GRAVITY } from '../quantity.ts';
 import { basisOf, uniqueBases } from '../sources.ts';
 import { loadOf } from './acting/actions.ts';
+import { shakenBy } from './acting/earthquake.ts';
 import { battenActions } from './batten/batten-actions.ts';
 import type { Candidate } from './candidate.ts';
 import { chainOf } from './chain/chain.ts';
@@ -69,11 +70,13 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
     shearN: (chosen.worst.acting ?? chosen.point).shearN,
   });
   const links = chainTold(chain);
+  const shaken = shakenBy(job, load.massKg, actions.weightN, fixing.utilisation);
   const why = [
     load.massWhy,
     ...actionWhys(job, setOut, acting, load.comFromWallMm, load.comFromLeftEndMm),
     ...chosen.why(),
     ...links.why,
+    ...shaken.why,
   ];
   return {
     ok: true,
@@ -91,6 +94,7 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
       ...chosen.advice,
       ...usualAdvice(chosen),
       ...links.advice,
+      ...shaken.advice,
       ...clipsAdvice(job.piece.hanging),
       ...proven.advice,
       ...(fixing.bit.kind === 'masonry' || fixing.plug ? edgeAdvice(job, setOut, fixing.bit.depthMm) : []),
@@ -99,6 +103,7 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
       ...load.assumptions,
       ...walked.assumptions,
       ...(chosen.taken ?? []),
+      ...shaken.taken,
       ...(onBatten ? [BATTEN_TAKEN] : []),
     ],
     why,

@@ -1,3 +1,4 @@
+import { isShaken } from '../../fixing/acting/earthquake.ts';
 import type { Fastener } from '../../fixing/fastener.ts';
 import { type Kilograms, kg } from '../../quantity.ts';
 import { sourced } from '../../sources.ts';
@@ -41,10 +42,7 @@ const overSeat = (facts: Facts): boolean => {
   );
 };
 
-const shakes = ({ job }: Facts): boolean => {
-  const { seismic, country } = job.building ?? {};
-  return seismic === true || (country === 'NZ' && seismic !== false);
-};
+const shakes = ({ job }: Facts): boolean => isShaken(job);
 
 /** What keeps a hanger of this kind on its screw. */
 function keeper({ job }: Facts): string {

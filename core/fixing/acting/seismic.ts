@@ -34,3 +34,20 @@ export function seismicCoefficient(alpha: number, soil: number, zOverH: number, 
 export function nonStructuralRatio(coefficient: number, importance: number, behaviour: number): number {
   return (coefficient * importance) / behaviour;
 }
+
+const ASCE = sourced(
+  { base: 0.4, rise: 2, least: 0.3, most: 1.6 },
+  'ASCE7-16',
+  '13.3-1, 13.3-2, 13.3-3',
+  'read',
+);
+
+/**
+ * Sideways force over weight: F_p/W_p = 0.4 a_p S_DS (1 + 2 z/h) / (R_p/I_p), at least 0.3 S_DS I_p, at most
+ * 1.6 S_DS I_p (ASCE 7-16 13.3-1 to 13.3-3).
+ */
+export function asceRatio(part: { sDs: number; ap: number; rp: number; ip: number; zOverH: number }): number {
+  const { base, rise, least, most } = ASCE.value;
+  const whole = (base * part.ap * part.sDs * (1 + rise * part.zOverH)) / (part.rp / part.ip);
+  return Math.min(most * part.sDs * part.ip, Math.max(least * part.sDs * part.ip, whole));
+}

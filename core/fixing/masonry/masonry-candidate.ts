@@ -3,13 +3,14 @@ import type { Bit, Fixing } from '../../plan-shape.ts';
 import { mm } from '../../quantity.ts';
 import { addedScrews } from '../batten/added-batten.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
+import { coreNeeded } from '../steel/shank-strength.ts';
 import { hangerNote } from '../told/hanger-note.ts';
 import { pairingWhys } from '../told/why-it-fits.ts';
 import { strengthWhys } from '../told/why-it-holds.ts';
 import type { Place } from './fixing-place.ts';
 import { holeWhys } from './hole-why.ts';
 import { type Weighed, weigh } from './masonry-weigh.ts';
-import { isHexHeaded, nameOf, shankMm, type WalkRow } from './walk-row.ts';
+import { coreOf, isHexHeaded, nameOf, shankMm, type WalkRow } from './walk-row.ts';
 
 /** A row of a masonry walk, reckoned through. */
 export function masonryCandidate(row: WalkRow, place: Place): Candidate | Unusable {
@@ -25,6 +26,7 @@ export function masonryCandidate(row: WalkRow, place: Place): Candidate | Unusab
     ...(row.onBattenWholeKg !== undefined && { onAddedBatten: true as const }),
     point: weighed.point,
     worst: weighed.worst,
+    needs: () => needsOf(weighed),
     fixing: () => fixingOf(weighed, place),
     why: () => [
       ...holeWhys(weighed, place),
@@ -33,6 +35,14 @@ export function masonryCandidate(row: WalkRow, place: Place): Candidate | Unusab
     ],
     advice: [],
   };
+}
+
+/** A screw that bends: the core that would not. */
+function needsOf({ worst, point, hole, row }: Weighed): string | null {
+  if (worst.mode !== 'screw-bending') return null;
+  const wanted = coreNeeded(point.shearN, hole.armMm);
+  const has = Math.round(coreOf(row.shank).coreMm * 10) / 10;
+  return wanted && `a core of ${Math.ceil(wanted.coreMm * 10) / 10} mm would not bend, and this has ${has}`;
 }
 
 function fixingOf(weighed: Weighed, place: Place): Fixing {

@@ -1,9 +1,9 @@
 import type { FailureMode } from '../../plan-shape.ts';
-import { type Millimetres, type NewtonMillimetres, type Newtons, newtons } from '../../quantity.ts';
-import { type Basis, basisOf } from '../../sources.ts';
+import { type Millimetres, mm, type NewtonMillimetres, type Newtons, newtons } from '../../quantity.ts';
+import { type Basis, basisOf, sourced } from '../../sources.ts';
 import { coreOf, type Shank } from '../masonry/walk-row.ts';
 import { bendingCharacteristic, bendingWithTension, leverArm, shearOnArm } from './lever-arm.ts';
-import { type CoreDiameter, GAUGES, TAPPING_SCREW_CORE, THICK_CORES } from './screw-sizes.ts';
+import { type CoreDiameter, core, GAUGES, TAPPING_SCREW_CORE, THICK_CORES } from './screw-sizes.ts';
 import {
   areaOf,
   CLASS_4_6,
@@ -52,6 +52,33 @@ export function bendingResistance(shank: Shank, beyondBase: Millimetres, tension
   const { core, moment, tensionN } = shankStrength(shank);
   const left = bendingWithTension(moment, tension, tensionN);
   return newtons(shearOnArm(left, leverArm(core, beyondBase)) / SHEAR_FACTOR);
+}
+
+/** Between which cores one is looked for, and how near is near enough. */
+const SEARCH = sourced(
+  { leastMm: 0.1, mostMm: 20, closeMm: 0.001 },
+  'our-choice',
+  'no screw of a picture is thicker',
+  'our-choice',
+);
+
+/**
+ * Core a screw would need so as not to bend: the root of alpha_M 1.2 pi d^3/32 f_uk / (0.5 d + e) = V gamma_Ms 1.35
+ * (the lever arm read backwards, by halving), without tension, mm. Nothing over 20 mm is looked for.
+ */
+export function coreNeeded(shear: Newtons, beyondBase: Millimetres): CoreDiameter | null {
+  const { leastMm, mostMm, closeMm } = SEARCH.value;
+  let [low, high]: [number, number] = [leastMm, mostMm];
+  const bears = (coreMm: number): number =>
+    shearOnArm(bendingCharacteristic(core(mm(coreMm)), tensileMpa), leverArm(core(mm(coreMm)), beyondBase)) /
+    SHEAR_FACTOR;
+  if (!(bears(high) >= shear)) return null;
+  while (high - low > closeMm) {
+    const middle = (low + high) / 2;
+    if (bears(middle) >= shear) high = middle;
+    else low = middle;
+  }
+  return core(mm(high));
 }
 
 const LEVER_ARM = { source: 'CEN/TS1992-4-2:2009', at: '6.3.3.2 Eq. 30, 31', standing: 'read' } as const;
