@@ -29,7 +29,7 @@ type Range = readonly [number, number];
 /** The least value of `work` over a box, by a grid that closes in on its best point. */
 function leastOver(work: (...at: number[]) => number, box: readonly Range[]): number {
   const STEPS = 16;
-  const ROUNDS = 14;
+  const ROUNDS = 32;
   let [ranges, best] = [box, Number.POSITIVE_INFINITY];
   for (let round = 0; round < ROUNDS; round += 1) {
     let bestAt: number[] = ranges.map(([low]) => low);
@@ -45,7 +45,7 @@ function leastOver(work: (...at: number[]) => number, box: readonly Range[]): nu
       if (value < best) [best, bestAt] = [value, point];
     }
     ranges = ranges.map(([low, high], nth) => {
-      const reach = (high - low) / 5;
+      const reach = (high - low) / 3;
       const middle = bestAt[nth] ?? low;
       const [whole0, whole1] = box[nth] ?? [low, high];
       return [Math.max(whole0, middle - reach), Math.min(whole1, middle + reach)];
