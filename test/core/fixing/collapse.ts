@@ -29,10 +29,11 @@ type Range = readonly [number, number];
 /** The least value of `work` over a box, by a grid that closes in on its best point. */
 function leastOver(work: (...at: number[]) => number, box: readonly Range[]): number {
   const STEPS = 16;
-  const ROUNDS = 32;
+  const ROUNDS = 20;
   let [ranges, best] = [box, Number.POSITIVE_INFINITY];
+  // Where a round finds nothing better the next closes in on the best of all rounds.
+  let bestAt: number[] = box.map(([low]) => low);
   for (let round = 0; round < ROUNDS; round += 1) {
-    let bestAt: number[] = ranges.map(([low]) => low);
     const grid = ranges.map(([low, high]) =>
       Array.from({ length: STEPS + 1 }, (_, n) => low + ((high - low) * n) / STEPS),
     );
