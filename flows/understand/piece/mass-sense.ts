@@ -90,7 +90,8 @@ function oneFigure(all: readonly Token[], mass: Weighed, text: string): MassSens
   if (all[mass.from - 1]?.text === 'x' || all[mass.to]?.text === 'x')
     return ask('Is that each, or all together?', [mass.kg]);
   const times = all[mass.from - 1];
-  if (isNumber(times) && mass.unit !== null && times.value.d === 1n && times.value.gt(1))
+  const sizes = isWord(all[mass.from - 2], 'x', 'by');
+  if (!sizes && isNumber(times) && mass.unit !== null && times.value.d === 1n && times.value.gt(1))
     return ask('Is that each, or all together?', [mass.kg.mul(times.value), mass.kg]);
   return said(mass.kg, [mass], false);
 }
