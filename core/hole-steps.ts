@@ -1,5 +1,5 @@
+import type { Fixing } from './fixing/fixing-shape.ts';
 import type { Job } from './job.ts';
-import type { Fixing } from './plan-shape.ts';
 import { screwName, threadedStud } from './shopping.ts';
 import { isOverGap, mayBeCored } from './wall/cored.ts';
 import { hasStuds } from './wall/studs.ts';

@@ -1,7 +1,9 @@
 import type { Fastener } from './fixing/fastener.ts';
+import type { Fixing, Governing } from './fixing/fixing-shape.ts';
 import type { IfWrong } from './if-wrong.ts';
 import type { Millimetres, Newtons } from './quantity.ts';
 import type { Basis } from './sources.ts';
+import type { Why } from './why.ts';
 
 /** What a plan looks like. Lengths millimetres, forces newtons; rounded once, when the plan is made. */
 
@@ -45,71 +47,6 @@ export type BattenLine = {
   fromLeftMm: Millimetres;
   toLeftMm: Millimetres;
   upMm: Millimetres;
-};
-
-export type FailureMode =
-  | 'screw-bending'
-  | 'screw-shear'
-  | 'screw-tension'
-  | 'plug-cap'
-  | 'packet-rating'
-  | 'pull-test'
-  | 'timber-lateral'
-  | 'timber-withdrawal'
-  | 'concrete-cone'
-  | 'masonry'
-  | 'anchor-cap';
-
-type Governing = {
-  mode: FailureMode;
-  resistanceN: Newtons;
-  /** Ids of sources. */
-  basis: string[];
-  /** True where the number is a cap of common practice or our choice and no source gives one. */
-  noSource?: boolean;
-};
-
-export type Bit = {
-  kind: 'masonry' | 'wood' | 'metal' | 'tile' | 'none';
-  action: 'rotary' | 'hammer-after-finish' | 'rotary-until-known' | 'none';
-  diameterMm: Millimetres;
-  depthMm: Millimetres;
-};
-
-export type Fixing = {
-  fastener: Fastener;
-  count: number;
-  /** What holds a board or batten to its studs, where that is not wood screws. */
-  heldBy?: Fastener;
-  bit: Bit;
-  pilot?: { diameterMm: Millimetres; depthMm: Millimetres };
-  plug?: { diameterMm: Millimetres; lengthMm: Millimetres };
-  screw?: {
-    gauge?: number;
-    diameterMm: Millimetres;
-    lengthMm: Millimetres;
-    head: 'pan' | 'round' | 'countersunk' | 'hex' | 'washer';
-  };
-  /** With an added board: the screws that hold the hangers to it. */
-  hangerScrews?: number;
-  /** Anything the shopper must match: board thickness, void, washer. */
-  note?: string;
-  governing: Governing;
-  utilisation: number;
-};
-
-/** One number that can be asked about: its formula, what went in, what came out, and why it is believed. */
-export type Why = {
-  /** What it is called: "hole depth", "screw length", "mark A up". */
-  of: string;
-  formula: string;
-  inputs: Record<string, number | string>;
-  result: string;
-  basis: readonly Basis[];
-  /** The same as arithmetic over the names of `inputs`, where it is that. */
-  symbols?: string;
-  /** The numbers of the plan that it explains: `fixing.bit.depthMm`, `marks.A.upMm`. */
-  paths?: readonly string[];
 };
 
 export type PerMark = { id: string; shearN: Newtons; tensionN: Newtons };

@@ -1,6 +1,6 @@
 import type { Fastener } from './fixing/fastener.ts';
+import type { Fixing } from './fixing/fixing-shape.ts';
 import type { Job } from './job.ts';
-import type { Fixing } from './plan-shape.ts';
 import { sourced } from './sources.ts';
 import { isOverGap, mayBeCored } from './wall/cored.ts';
 import { hasStuds } from './wall/studs.ts';

@@ -1,8 +1,9 @@
+import type { Fixing } from './fixing/fixing-shape.ts';
 import { holeSteps } from './hole-steps.ts';
 import type { Job } from './job.ts';
 import { bumpersFor } from './layout/lean-advice.ts';
 import type { SetOut } from './layout/set-out.ts';
-import type { Fixing, Mark, Plan } from './plan-shape.ts';
+import type { Mark, Plan } from './plan-shape.ts';
 
 const tenth = (value: number): string => String(Math.round(value * 10) / 10);
 

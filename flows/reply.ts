@@ -1,4 +1,5 @@
-import type { CrossCheck, Fixing, Mark, Severity, Verdict } from '../core/plan-shape.ts';
+import type { Fixing } from '../core/fixing/fixing-shape.ts';
+import type { CrossCheck, Mark, Severity, Verdict } from '../core/plan-shape.ts';
 import type { QuestionName } from './question.ts';
 import type { DisplayUnit } from './reading.ts';
 

@@ -1,7 +1,8 @@
 import { BATTEN } from '../fixing/stand-off.ts';
-import type { Mark, Plan, Why } from '../plan-shape.ts';
+import type { Mark, Plan } from '../plan-shape.ts';
 import { STANDARD_GRAVITY } from '../quantity.ts';
 import { basisOf } from '../sources.ts';
+import type { Why } from '../why.ts';
 import { type Asked, computed, type Input, type Told } from './explained.ts';
 import { givenOrTaken } from './origins.ts';
 import { sharesOfRow } from './row-shares.ts';

@@ -1,4 +1,5 @@
-import type { Plan, Why } from '../plan-shape.ts';
+import type { Plan } from '../plan-shape.ts';
+import type { Why } from '../why.ts';
 import { actingTold } from './acting.ts';
 import { besideTold } from './beside.ts';
 import { type Asked, type Explained, type NoSuchNumber, type Told, unitOf } from './explained.ts';

@@ -1,4 +1,4 @@
-import type { Why } from '../plan-shape.ts';
+import type { Why } from '../why.ts';
 
 /** The numbers of a plan that each why stands for, by what it is called. */
 const PATHS: Readonly<Record<string, readonly string[]>> = {

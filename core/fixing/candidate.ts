@@ -1,6 +1,8 @@
-import type { Assumption, Fixing, Why } from '../plan-shape.ts';
+import type { Assumption } from '../plan-shape.ts';
+import type { Why } from '../why.ts';
 import type { PointLoad, WorstCheck } from './acting/worst-check.ts';
 import type { Fastener } from './fastener.ts';
+import type { Fixing } from './fixing-shape.ts';
 
 /** A fastening that was reckoned through for this piece. */
 export type Candidate = {

@@ -1,7 +1,9 @@
 import type { Job } from '../job.ts';
 import type { SetOut } from '../layout/set-out.ts';
-import type { Actions, Alternative, Assumption, ChainLink, Fixing, Rejected, Why } from '../plan-shape.ts';
+import type { Actions, Alternative, Assumption, ChainLink, Rejected } from '../plan-shape.ts';
 import type { Basis } from '../sources.ts';
+import type { Why } from '../why.ts';
+import type { Fixing } from './fixing-shape.ts';
 
 /** The fastener that holds, those that do not and why. */
 export type Chosen = {

@@ -1,4 +1,4 @@
-import type { Fixing } from '../plan-shape.ts';
+import type { Fixing } from '../fixing/fixing-shape.ts';
 
 const tenth = (value: number): string => String(Math.round(value * 10) / 10);
 

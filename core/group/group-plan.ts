@@ -1,15 +1,17 @@
 import type { FixingResult } from '../fixing/choice.ts';
+import type { Fixing } from '../fixing/fixing-shape.ts';
 import type { Job } from '../job.ts';
 import type { GroupMisfit, GroupSetOut } from '../layout/group/group-set-out.ts';
 import type { LayoutResult, SetOut } from '../layout/set-out.ts';
 import { reckonedWith, verdictOf } from '../plan.ts';
-import type { Actions, Assumption, Caution, Fixing, Plan, Why } from '../plan-shape.ts';
+import type { Actions, Caution, Plan } from '../plan-shape.ts';
 import { newtons } from '../quantity.ts';
 import { uniqueBases } from '../sources.ts';
 import { fromBothEnds } from '../tenth.ts';
 import { groupShopping } from './group-shopping.ts';
 import { groupSteps, type ToHang } from './group-steps.ts';
 import { hardestToHold, oneForAll } from './strongest.ts';
+import { assumptionsOf, whysOf } from './told-once.ts';
 import { forPieces, saidOnce } from './which-pieces.ts';
 
 /** One piece of a group with all that was worked out of it and the plan it would have alone, unrounded. */
@@ -128,36 +130,3 @@ const rejectedOf = (plans: readonly Pick<Plan, 'rejected'>[]): Plan['rejected'] 
     (each) => JSON.stringify(each),
     (each, which) => ({ ...each, because: forPieces(which, each.because) }),
   );
-
-/** A whole wall's assumption stands once; one about a piece bears the place of that piece in the job. */
-const assumptionsOf = (plans: readonly Plan[]): Assumption[] =>
-  saidOnce(
-    plans.map((each) => each.assumptions),
-    ({ field, value }) => JSON.stringify([field, value]),
-    (each, which, numbers) =>
-      which !== null && each.field.startsWith('piece.')
-        ? numbers.map((nth) => ({ ...each, field: each.field.replace('piece.', `pieces.${nth}.`) }))
-        : { ...each, because: forPieces(which, each.because) },
-  );
-
-/** A mark's number and letter, in what a why is of: it needs no other name. */
-const OF_A_MARK = /\b\d+[A-Z]+\b/;
-
-/** What is reckoned alike for every piece is told once; else it bears the pieces' numbers, in words and in its paths. */
-const whysOf = (plans: readonly Plan[]): Why[] =>
-  saidOnce(
-    plans.map((each) => each.why),
-    (each) => JSON.stringify([each.of, each.formula, each.inputs, each.result]),
-    (each, which, numbers) => ({
-      ...each,
-      ...(which !== null && !OF_A_MARK.test(each.of) && { of: `${which.toLowerCase()} ${each.of}` }),
-      ...(each.paths && { paths: each.paths.flatMap((path) => pathsOf(path, numbers)) }),
-    }),
-  );
-
-const pathsOf = (path: string, numbers: readonly number[]): string[] => {
-  const [first = '', ...rest] = path.split('.');
-  return ['fixing', 'frame', 'batten'].includes(first)
-    ? numbers.map((nth) => [`${first}s`, nth, ...rest].join('.'))
-    : [path];
-};

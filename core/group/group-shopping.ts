@@ -1,5 +1,5 @@
+import type { Fixing } from '../fixing/fixing-shape.ts';
 import type { Job } from '../job.ts';
-import type { Fixing } from '../plan-shape.ts';
 import { shoppingEntries } from '../shopping.ts';
 
 type Bought = { fixing: Fixing; marks: number; job: Job };

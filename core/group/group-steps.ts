@@ -1,6 +1,7 @@
+import type { Fixing } from '../fixing/fixing-shape.ts';
 import { holeSteps } from '../hole-steps.ts';
 import type { Job } from '../job.ts';
-import type { CrossCheck, Fixing, Mark } from '../plan-shape.ts';
+import type { CrossCheck, Mark } from '../plan-shape.ts';
 import { BEFORE_MARKING, hangingSteps, heightWords, offLevel } from '../steps.ts';
 import { whichPieces } from './which-pieces.ts';
 

@@ -1,7 +1,8 @@
+import type { Fixing } from '../fixing/fixing-shape.ts';
 import { holds } from '../fixing/hand/in-hand.ts';
 import type { Job } from '../job.ts';
 import type { SetOut } from '../layout/set-out.ts';
-import type { Actions, Fixing } from '../plan-shape.ts';
+import type { Actions } from '../plan-shape.ts';
 import { fixingName } from './fixing-name.ts';
 import { whichPieces } from './which-pieces.ts';
 

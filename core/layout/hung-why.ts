@@ -1,7 +1,8 @@
 import type { Hanging } from '../piece/piece.ts';
-import type { BattenLine, Frame, Why } from '../plan-shape.ts';
+import type { BattenLine, Frame } from '../plan-shape.ts';
 import { type Millimetres, mm, toTenth } from '../quantity.ts';
 import { basisOf } from '../sources.ts';
+import type { Why } from '../why.ts';
 import { lengthText } from './length-text.ts';
 import { tenths } from './mark-why.ts';
 import type { SetOut } from './set-out.ts';

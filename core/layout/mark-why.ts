@@ -1,6 +1,7 @@
-import type { Mark, Why } from '../plan-shape.ts';
+import type { Mark } from '../plan-shape.ts';
 import { type Millimetres, mm, toTenth } from '../quantity.ts';
 import { basisOf } from '../sources.ts';
+import type { Why } from '../why.ts';
 import type { LeftEdge } from './across.ts';
 import type { Bearing } from './bearing.ts';
 import type { PlacedMark } from './cross-checks.ts';

@@ -1,6 +1,6 @@
-import type { Why } from '../plan-shape.ts';
 import { type Degrees, type Millimetres, mm, toTenth } from '../quantity.ts';
 import { basisOf, sourced } from '../sources.ts';
+import type { Why } from '../why.ts';
 import type { PlacedMark } from './cross-checks.ts';
 import { lengthText } from './length-text.ts';
 import { degreesText, TARGET_TILT, tiltOf, VISIBLE_TILT } from './level.ts';

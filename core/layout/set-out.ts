@@ -1,6 +1,7 @@
-import type { Assumption, BattenLine, CrossCheck, Frame, Mark, Why } from '../plan-shape.ts';
+import type { Assumption, BattenLine, CrossCheck, Frame, Mark } from '../plan-shape.ts';
 import type { Degrees, Millimetres } from '../quantity.ts';
 import type { Basis } from '../sources.ts';
+import type { Why } from '../why.ts';
 
 /** What the hangers do to the marks: where each bears, before rounding, in the wall's own frame. */
 export type SetOut = {

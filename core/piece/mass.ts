@@ -1,4 +1,3 @@
-import type { Why } from '../plan-shape.ts';
 import {
   type Kilograms,
   type KilogramsPerCubicMetre,
@@ -10,6 +9,7 @@ import {
   toTenth,
 } from '../quantity.ts';
 import { type Basis, basisOf, type Sourced, sourced } from '../sources.ts';
+import type { Why } from '../why.ts';
 import { BACKING_DENSITY, FRAME_DENSITY, GLAZING_DENSITY } from './densities.ts';
 import { metalFrameMass } from './metal-frame.ts';
 import type { Build, Piece } from './piece.ts';

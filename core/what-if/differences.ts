@@ -1,5 +1,6 @@
+import type { Fixing } from '../fixing/fixing-shape.ts';
 import type { Difference } from '../if-wrong.ts';
-import type { Fixing, Plan } from '../plan-shape.ts';
+import type { Plan } from '../plan-shape.ts';
 
 /** What two plans differ in that a person would act on, and how much that matters: verdict, fixing, warning, figure. */
 export type Compared = { readonly changes: readonly Difference[]; readonly matters: number };

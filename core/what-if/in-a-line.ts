@@ -1,5 +1,6 @@
+import type { Fixing } from '../fixing/fixing-shape.ts';
 import type { Difference } from '../if-wrong.ts';
-import type { Assumption, Fixing, Plan } from '../plan-shape.ts';
+import type { Assumption, Plan } from '../plan-shape.ts';
 
 const NAMES: Readonly<Record<string, string>> = {
   'wall.finish.thicknessMm': 'the finish',

@@ -1,5 +1,6 @@
 import type { JobSoFar } from '../../core/job.ts';
-import type { Plan, Why } from '../../core/plan-shape.ts';
+import type { Plan } from '../../core/plan-shape.ts';
+import type { Why } from '../../core/why.ts';
 import { awaitingIn, type Open, situationIn, stateOf } from '../open.ts';
 import type { QuestionName } from '../question.ts';
 import { QUESTIONS } from '../questions/all.ts';

@@ -1,4 +1,5 @@
-import type { Fixing, Plan } from '../../core/plan-shape.ts';
+import type { Fixing } from '../../core/fixing/fixing-shape.ts';
+import type { Plan } from '../../core/plan-shape.ts';
 import { KG_PER_POUND, STANDARD_GRAVITY } from '../../core/quantity.ts';
 import type { DisplayUnit } from '../reading.ts';
 import { FASTENER } from './fastener.ts';

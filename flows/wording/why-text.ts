@@ -1,6 +1,7 @@
-import type { Plan, Why } from '../../core/plan-shape.ts';
+import type { Plan } from '../../core/plan-shape.ts';
 import { mm } from '../../core/quantity.ts';
 import type { Basis } from '../../core/sources.ts';
+import type { Why } from '../../core/why.ts';
 import type { DisplayUnit } from '../reading.ts';
 import { HOW_KNOWN } from './how-known.ts';
 import { inUnit } from './in-unit.ts';

@@ -4,7 +4,7 @@ import { comOf } from '../../piece/centre-of-mass.ts';
 import { cordTension, hookSidePull, inwardPull } from '../../piece/cord-tension.ts';
 import { massOf } from '../../piece/mass.ts';
 import { shareOf } from '../../piece/share.ts';
-import type { Actions, Assumption, Mark, PerMark, Why } from '../../plan-shape.ts';
+import type { Actions, Assumption, Mark, PerMark } from '../../plan-shape.ts';
 import {
   type Kilograms,
   least,
@@ -16,6 +16,7 @@ import {
   weightOf,
 } from '../../quantity.ts';
 import type { Basis } from '../../sources.ts';
+import type { Why } from '../../why.ts';
 import { outwardPull } from './outward-pull.ts';
 
 /** What the piece does to the wall, and what was assumed to know it. */

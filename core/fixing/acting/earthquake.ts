@@ -1,7 +1,8 @@
 import type { Country, Job } from '../../job.ts';
-import type { Assumption, Why } from '../../plan-shape.ts';
+import type { Assumption } from '../../plan-shape.ts';
 import { type Kilograms, kg, type Newtons } from '../../quantity.ts';
 import { type Basis, basisOf, sourced } from '../../sources.ts';
+import type { Why } from '../../why.ts';
 import {
   asceRatio,
   heightFactor,

@@ -1,6 +1,6 @@
-import type { FailureMode } from '../../plan-shape.ts';
 import { type Newtons, newtons } from '../../quantity.ts';
 import type { Basis } from '../../sources.ts';
+import type { FailureMode } from '../fixing-shape.ts';
 
 /** Two directions at once on one fastener, newtons. */
 export type PointLoad = { readonly shearN: Newtons; readonly tensionN: Newtons };

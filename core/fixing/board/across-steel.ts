@@ -1,7 +1,8 @@
-import type { Assumption, Fixing } from '../../plan-shape.ts';
+import type { Assumption } from '../../plan-shape.ts';
 import { type Millimetres, mm, toTenth } from '../../quantity.ts';
 import { basisOf } from '../../sources.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
+import type { Fixing } from '../fixing-shape.ts';
 import { type Shank, shankMm } from '../masonry/walk-row.ts';
 import { cappedCheck } from '../proof/capped-check.ts';
 import { type HoldingCap, practiceCap } from '../proof/holding-cap.ts';

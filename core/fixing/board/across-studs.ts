@@ -1,8 +1,8 @@
-import type { Fixing } from '../../plan-shape.ts';
 import { mm } from '../../quantity.ts';
 import { basisOf, sourced } from '../../sources.ts';
 import { aboveBottom } from '../acting/actions.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
+import type { Fixing } from '../fixing-shape.ts';
 import { BATTEN } from '../stand-off.ts';
 import { type Gauge, nominalOf } from '../steel/screw-sizes.ts';
 import { timberRouteOf } from '../timber/route.ts';

@@ -1,8 +1,10 @@
-import type { Assumption, Fixing, Why } from '../../plan-shape.ts';
+import type { Assumption } from '../../plan-shape.ts';
 import { type Millimetres, mm } from '../../quantity.ts';
 import { basisOf, sourced } from '../../sources.ts';
+import type { Why } from '../../why.ts';
 import type { WorstCheck } from '../acting/worst-check.ts';
 import { governingOf } from '../candidate.ts';
+import type { Fixing } from '../fixing-shape.ts';
 import { shankMm } from '../masonry/walk-row.ts';
 import { hangerNote } from '../told/hanger-note.ts';
 import { oneAtEachMark } from '../told/why-it-fits.ts';

@@ -1,7 +1,7 @@
-import type { Bit } from '../../plan-shape.ts';
 import { type Kilograms, kg } from '../../quantity.ts';
 import { type Sourced, sourced } from '../../sources.ts';
 import type { Fastener } from '../fastener.ts';
+import type { Bit } from '../fixing-shape.ts';
 import type { Shank } from '../masonry/walk-row.ts';
 
 /** A fixing that holds in the board alone. No public document rates any of them. */

@@ -1,5 +1,5 @@
-import type { Why } from '../../plan-shape.ts';
 import { type Millimetres, newtons } from '../../quantity.ts';
+import type { Why } from '../../why.ts';
 import { envelope, type PointLoad, type WorstCheck, worse } from '../acting/worst-check.ts';
 import { timberRouteOf } from '../timber/route.ts';
 import { studCheck } from '../timber/stud-check.ts';

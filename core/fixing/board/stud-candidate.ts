@@ -1,8 +1,8 @@
-import type { Fixing } from '../../plan-shape.ts';
 import { mm } from '../../quantity.ts';
 import { knownStuds, landing } from '../../wall/studs.ts';
 import { envelope, type WorstCheck, worse } from '../acting/worst-check.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
+import type { Fixing } from '../fixing-shape.ts';
 import { type Gauge, nominalOf } from '../steel/screw-sizes.ts';
 import { timberRouteOf } from '../timber/route.ts';
 import { studCheck } from '../timber/stud-check.ts';

@@ -1,6 +1,7 @@
-import type { Fixing, Why } from '../../plan-shape.ts';
 import { mm, toTenth } from '../../quantity.ts';
 import { basisOf, sourced } from '../../sources.ts';
+import type { Why } from '../../why.ts';
+import type { Fixing } from '../fixing-shape.ts';
 import { type Gauge, nominalOf, WOOD_SCREW_ROOT } from '../steel/screw-sizes.ts';
 import { timberRouteOf } from '../timber/route.ts';
 import { LEAD_HOLE, pilotHole } from '../timber/timber-species.ts';

@@ -1,8 +1,9 @@
-import type { Fixing, Why } from '../../plan-shape.ts';
 import { mm, toTenth } from '../../quantity.ts';
 import { basisOf } from '../../sources.ts';
+import type { Why } from '../../why.ts';
 import type { WorstCheck } from '../acting/worst-check.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
+import type { Fixing } from '../fixing-shape.ts';
 import { cappedCandidate, type Reach } from '../proof/capped-candidate.ts';
 import { practice } from '../proof/caps.ts';
 import { practiceCap } from '../proof/holding-cap.ts';

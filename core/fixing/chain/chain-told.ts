@@ -1,7 +1,8 @@
 import { HANGER_CAPS } from '../../piece/hanger-caps.ts';
-import type { ChainLink, Why } from '../../plan-shape.ts';
+import type { ChainLink } from '../../plan-shape.ts';
 import { weightOf } from '../../quantity.ts';
 import { sourced } from '../../sources.ts';
+import type { Why } from '../../why.ts';
 import { weakestOf } from './chain.ts';
 import { kilogramsOf } from './in-kilograms.ts';
 

@@ -1,9 +1,10 @@
 import type { Job } from '../../job.ts';
 import type { SetOut } from '../../layout/set-out.ts';
-import type { Actions, ChainLink, Fixing } from '../../plan-shape.ts';
+import type { Actions, ChainLink } from '../../plan-shape.ts';
 import { type Newtons, newtons } from '../../quantity.ts';
 import { basisOf } from '../../sources.ts';
 import type { WorstCheck } from '../acting/worst-check.ts';
+import type { Fixing } from '../fixing-shape.ts';
 import { battenLink } from './batten-link.ts';
 import { cordLink } from './cord-link.ts';
 import { hangerKind, hangerLink } from './hanger-link.ts';

@@ -1,10 +1,10 @@
-import type { Fixing } from '../../plan-shape.ts';
 import { type Millimetres, mm, toTenth, weightOf } from '../../quantity.ts';
 import { basisOf } from '../../sources.ts';
 import { envelope, type PointLoad, type WorstCheck, worse } from '../acting/worst-check.ts';
 import { splitBattenPoint } from '../batten/batten-actions.ts';
 import type { BoardPlace } from '../board/board-place.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
+import type { Fixing } from '../fixing-shape.ts';
 import { BATTEN } from '../stand-off.ts';
 import { type Gauge, nominalOf, WOOD_SCREW_ROOT } from '../steel/screw-sizes.ts';
 import { type StockedScrew, stockedScrew } from '../stocked-lengths.ts';

@@ -1,5 +1,5 @@
-import type { Fixing } from '../../plan-shape.ts';
 import type { Fastener } from '../fastener.ts';
+import type { Fixing } from '../fixing-shape.ts';
 
 type Partly<T> = { [K in keyof T]?: T[K] | undefined };
 

@@ -1,10 +1,10 @@
 import type { Job } from '../../job.ts';
 import type { SetOut } from '../../layout/set-out.ts';
-import type { Fixing } from '../../plan-shape.ts';
 import { sourced } from '../../sources.ts';
 import { loadOf } from '../acting/actions.ts';
 import type { Candidate } from '../candidate.ts';
 import { pick } from '../choose-from.ts';
+import type { Fixing } from '../fixing-shape.ts';
 import { EVERY_HOLE_PROVES_IT, ifSolid } from '../masonry/if-solid.ts';
 import { provenOf } from '../proof/holding-cap.ts';
 import { GAUGES, nominalOf } from '../steel/screw-sizes.ts';

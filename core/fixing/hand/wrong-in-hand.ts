@@ -1,8 +1,8 @@
 import type { Job } from '../../job.ts';
-import type { Fixing } from '../../plan-shape.ts';
 import { type Millimetres, mm } from '../../quantity.ts';
 import { sourced } from '../../sources.ts';
 import { finishOf } from '../finish.ts';
+import type { Fixing } from '../fixing-shape.ts';
 import { HOLE_BEYOND } from '../masonry/hole.ts';
 import { BATTEN, standOffOf } from '../stand-off.ts';
 import { LEAD_HOLE } from '../timber/timber-species.ts';

@@ -1,5 +1,5 @@
-import type { Why } from '../../plan-shape.ts';
 import { basisOf } from '../../sources.ts';
+import type { Why } from '../../why.ts';
 import { SLEEVE_BEYOND } from './fit-hole.ts';
 import type { Place } from './fixing-place.ts';
 import { HOLE_BEYOND } from './hole.ts';

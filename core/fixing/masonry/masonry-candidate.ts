@@ -1,8 +1,8 @@
 import type { Hanging } from '../../piece/piece.ts';
-import type { Bit, Fixing } from '../../plan-shape.ts';
 import { mm } from '../../quantity.ts';
 import { addedScrews } from '../batten/added-batten.ts';
 import { type Candidate, governingOf, type Unusable } from '../candidate.ts';
+import type { Bit, Fixing } from '../fixing-shape.ts';
 import { coreNeeded } from '../steel/shank-strength.ts';
 import { hangerNote } from '../told/hanger-note.ts';
 import { pairingWhys } from '../told/why-it-fits.ts';

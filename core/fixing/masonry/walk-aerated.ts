@@ -28,6 +28,8 @@ const PLUG_10 = {
  * more points on a batten. Its coring is no matter: the unit is cast solid, and a panel's wires are met by feel.
  */
 export const AERATED: readonly WalkRow[] = [
+  // A keyhole takes a pan or round head only, and those are stocked short: the short end of the line.
+  { ...PLUG_8, plugMm: 50, embedMm: 50, shank: 10, only: 'keyholes' },
   { ...PLUG_8, shank: 10 },
   { ...PLUG_8, shank: 12 },
   { ...PLUG_8, shank: 14 },

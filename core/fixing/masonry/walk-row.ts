@@ -1,7 +1,7 @@
-import type { Bit } from '../../plan-shape.ts';
 import { type Kilograms, type Millimetres, mm } from '../../quantity.ts';
 import type { Sourced } from '../../sources.ts';
 import type { Fastener } from '../fastener.ts';
+import type { Bit } from '../fixing-shape.ts';
 import {
   type CoreDiameter,
   type Gauge,

@@ -1,8 +1,10 @@
-import type { Assumption, Fixing, Why } from '../../plan-shape.ts';
+import type { Assumption } from '../../plan-shape.ts';
 import type { Millimetres } from '../../quantity.ts';
+import type { Why } from '../../why.ts';
 import { envelope, type PointLoad, type WorstCheck, worse } from '../acting/worst-check.ts';
 import type { Candidate, Unusable } from '../candidate.ts';
 import type { Fastener } from '../fastener.ts';
+import type { Fixing } from '../fixing-shape.ts';
 import type { Shank } from '../masonry/walk-row.ts';
 import { strengthWhys } from '../told/why-it-holds.ts';
 import { cappedCheck } from './capped-check.ts';

@@ -1,7 +1,7 @@
 import type { Job } from '../../job.ts';
-import type { FailureMode } from '../../plan-shape.ts';
 import { type Kilograms, type Newtons, newtons } from '../../quantity.ts';
 import { type Basis, basisOf, type Sourced } from '../../sources.ts';
+import type { FailureMode } from '../fixing-shape.ts';
 import { capForce } from './caps.ts';
 import { PULL_TEST, pullTestAllowable, UNEVEN } from './pull-test.ts';
 

@@ -1,6 +1,6 @@
-import type { FailureMode } from '../../plan-shape.ts';
 import { type Millimetres, mm, type NewtonMillimetres, type Newtons, newtons } from '../../quantity.ts';
 import { type Basis, basisOf, sourced } from '../../sources.ts';
+import type { FailureMode } from '../fixing-shape.ts';
 import { coreOf, type Shank } from '../masonry/walk-row.ts';
 import { bendingCharacteristic, bendingWithTension, leverArm, shearOnArm } from './lever-arm.ts';
 import { type CoreDiameter, core, GAUGES, TAPPING_SCREW_CORE, THICK_CORES } from './screw-sizes.ts';

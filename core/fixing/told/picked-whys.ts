@@ -1,5 +1,5 @@
-import type { Why } from '../../plan-shape.ts';
 import type { Basis } from '../../sources.ts';
+import type { Why } from '../../why.ts';
 import { type Gauge, nominalOf } from '../steel/screw-sizes.ts';
 
 /** What was picked for a fastening from its line of the walk: how many, which bit, which pilot, which screw. Millimetres. */

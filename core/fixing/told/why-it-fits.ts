@@ -1,5 +1,5 @@
-import type { Why } from '../../plan-shape.ts';
 import { type Basis, basisOf } from '../../sources.ts';
+import type { Why } from '../../why.ts';
 import type { Place } from '../masonry/fixing-place.ts';
 import type { Weighed } from '../masonry/masonry-weigh.ts';
 import { shankMm } from '../masonry/walk-row.ts';

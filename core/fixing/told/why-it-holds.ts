@@ -1,6 +1,6 @@
-import type { Why } from '../../plan-shape.ts';
 import { type Millimetres, type Newtons, STANDARD_GRAVITY } from '../../quantity.ts';
 import { basisOf } from '../../sources.ts';
+import type { Why } from '../../why.ts';
 import type { PointLoad, WorstCheck } from '../acting/worst-check.ts';
 import type { Shank } from '../masonry/walk-row.ts';
 import type { HoldingCap } from '../proof/holding-cap.ts';

@@ -1,8 +1,9 @@
 import type { Job } from '../../job.ts';
 import type { SetOut } from '../../layout/set-out.ts';
-import type { Actions, Why } from '../../plan-shape.ts';
+import type { Actions } from '../../plan-shape.ts';
 import type { Millimetres } from '../../quantity.ts';
 import { basisOf } from '../../sources.ts';
+import type { Why } from '../../why.ts';
 import { aboveBottom } from '../acting/actions.ts';
 
 const STATICS = {

@@ -1,6 +1,7 @@
 import type { GroupJob } from '../../group-job.ts';
 import type { Job, Up } from '../../job.ts';
-import type { Assumption, CrossCheck, Frame, Why } from '../../plan-shape.ts';
+import type { Assumption, CrossCheck, Frame } from '../../plan-shape.ts';
+import type { Why } from '../../why.ts';
 import { datumOf } from '../datum.ts';
 import { type Fit, offTheWall } from '../fit.ts';
 import { lengthText } from '../length-text.ts';

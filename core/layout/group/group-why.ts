@@ -1,7 +1,8 @@
 import type { GroupJob } from '../../group-job.ts';
-import type { Frame, Why } from '../../plan-shape.ts';
+import type { Frame } from '../../plan-shape.ts';
 import { mm } from '../../quantity.ts';
 import { basisOf } from '../../sources.ts';
+import type { Why } from '../../why.ts';
 import { lengthText } from '../length-text.ts';
 import { tenths } from '../mark-why.ts';
 import { GEOMETRY } from '../tolerance.ts';

@@ -4,7 +4,7 @@ function figure(/** @type {number} */ value) {
   return String(Math.round(value * 10) / 10);
 }
 
-/** @typedef {import('../../../core/plan-shape.ts').Fixing} Fixing */
+/** @typedef {import('../../../core/fixing/fixing-shape.ts').Fixing} Fixing */
 
 /** A name of the contract as words: `plug-and-screw`. */
 function words(/** @type {string} */ name) {

@@ -1,8 +1,9 @@
 import { cautionsOf } from '../../../core/caution/rules.ts';
 import type { Chosen } from '../../../core/fixing/choice.ts';
+import type { Fixing } from '../../../core/fixing/fixing-shape.ts';
 import type { Job } from '../../../core/job.ts';
 import type { SetOut } from '../../../core/layout/set-out.ts';
-import type { Caution, Fixing } from '../../../core/plan-shape.ts';
+import type { Caution } from '../../../core/plan-shape.ts';
 import { kg, type Millimetres, mm, newtons } from '../../../core/quantity.ts';
 
 type Part<K extends keyof Job> = Partial<NonNullable<Job[K]>>;

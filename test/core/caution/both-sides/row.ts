@@ -1,6 +1,7 @@
 import { cautionsOf } from '../../../../core/caution/rules.ts';
+import type { Fixing } from '../../../../core/fixing/fixing-shape.ts';
 import type { SetOut } from '../../../../core/layout/set-out.ts';
-import type { Fixing, Severity } from '../../../../core/plan-shape.ts';
+import type { Severity } from '../../../../core/plan-shape.ts';
 import { type Changes, heldAt, jobWith, setOutAt, severityOf } from '../ordinary-job.ts';
 
 type Points = readonly (readonly [number, number])[];
