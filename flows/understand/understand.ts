@@ -32,13 +32,20 @@ const MOST_FIGURES = 80;
 /** Facts that a question such as "can you hang a 24 kg mirror on brick?" must carry to be taken for an answer. */
 const FACTS_OF_A_JOB = 2;
 
+/** "800x600 rings 80 in": where a size ends and the hangers begin, with no comma typed between. */
+const parted = (said: string): string =>
+  said.replace(
+    /(\d\s?(?:x|×|by)\s?\d[\d.]*(?:\s?(?:mm|cm|m|in|"|″))?)(?=\s(?:on )?(?:two |2 )?(?:d ?-?rings?|rings|keyholes|straps|wire|cord)\b)/giu,
+    '$1,',
+  );
+
 /**
  * Reads a message: what it steers, asks or answers. The open question has first claim on bare figures; every
  * other fact is read from its own words. Pure; never throws.
  */
 export const understand: Understand = (said, listening) => {
   if (isHostile(said)) return NOT_UNDERSTOOD;
-  const { text, guessed } = respell(said);
+  const { text, guessed } = respell(parted(said));
   const words = text.replace(/(?<=\p{L})'(?=\p{L})/gu, '');
   const picked = listening.offered === undefined ? null : pickOffered(words, listening.offered);
   if (picked !== null && 'fact' in picked)

@@ -30,3 +30,13 @@ test('2800 wide while the place is asked for is the wall, not a place along it',
   const { known } = talk(house).all(...LATH, 'dont know where the studs are', 'skip', '2800 wide');
   expect(known.wall?.widthMm).toBe(2800);
 });
+
+test('a size and rings with no comma between them are both heard, and a year then ours is an owner’s', () => {
+  const { known } = talk(house).all(
+    '5 kg picture on a thermal block wall, uk 1996 ours',
+    '800x600 rings 80 in 150 down',
+  );
+  expect(known.wall?.baseMaterial).toBe('aerated-concrete');
+  expect(known.building).toMatchObject({ country: 'UK', yearBuilt: 1996, tenure: 'owner' });
+  expect(known.piece).toMatchObject({ widthMm: 800, heightMm: 600, hanging: { by: 'rings' } });
+});

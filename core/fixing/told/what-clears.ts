@@ -40,6 +40,7 @@ export function nothingHolds(job: Job, setOut: SetOut, { actions }: Load): Nothi
 function remediesFor(job: Job, setOut: SetOut): string[] {
   const { wall } = job;
   const said: string[] = [];
+  if (wall.baseMaterial === 'lath-and-plaster' && wall.finish?.kind === 'tile') return ['Another wall.'];
   if (hasStuds(wall.baseMaterial)) {
     const studs = knownStuds(wall);
     if (studs === null)

@@ -15,7 +15,7 @@ export const TENURE: [Tenure, RegExp][] = [
   ],
   [
     'owner',
-    /(?:^|[,;.] |\band )(?:its |it is |and )?(?:mine|ours)(?=\s*(?:[,;.]|$))|\b(?:i|we) (?:own|bought|live in my own)\b|\b(?:own|owned) (?:it|the place|my own|by me|by us|our own|house|home)\b|\bowners?(?: occupied| occupier)?\b|\bmortgage\b|\bhomeowner\b|\bfreehold\b/,
+    /(?:^|[,;.] |\band |\b(?:1[6-9]|20)\d\d )(?:its |it is |and )?(?:mine|ours)(?=\s*(?:[,;.]|$))|\b(?:i|we) (?:own|bought|live in my own)\b|\b(?:own|owned) (?:it|the place|my own|by me|by us|our own|house|home)\b|\bowners?(?: occupied| occupier)?\b|\bmortgage\b|\bhomeowner\b|\bfreehold\b/,
   ],
 ];
 /** "My house", said in passing: an owner's, unless something else is said of it; confirmed before the plan. */

@@ -85,9 +85,7 @@ function doubtOf(words: MaterialWords, text: string): Doubt | null {
   if (/^\W*(?:its |it is |a |the |just |some )*(?:cement|render|rendered|cement render)\W*$/.test(text))
     return { doubt: 'cement' };
   if (
-    /^\W*(?:its |it is |a |the |just |some )*(?:light ?weight |light |foam |thermal )?blocks?(?: wall)?\W*$/.test(
-      text,
-    )
+    /^\W*(?:its |it is |a |the |just |some )*(?:light ?weight |light |foam )?blocks?(?: wall)?\W*$/.test(text)
   )
     return { doubt: 'block' };
   if (/\b(?:light ?weight|light|foam) blocks?\b/.test(text) && !words.bare.includes('aerated-concrete'))

@@ -86,3 +86,10 @@ test('under a ceiling of unknown height the pull outward is reckoned from the ma
   expect(floor.actions.perMark[0]?.tensionN).toBeCloseTo((8 * 9.80665 * 30) / 900, 9);
   expect(ceiling.actions.perMark[0]?.tensionN).toBeCloseTo((8 * 9.80665 * 30) / 900, 9);
 });
+
+test('tile over lath and plaster sends to another wall, and to no stud behind it [common-practice]', () => {
+  const wall = { baseMaterial: 'lath-and-plaster' as const, finish: { kind: 'tile' as const } };
+  const { clears } = notHeld({ ...oneHook, kg: 2, wall });
+  expect(clears).toMatch(/^Another wall\./);
+  expect(clears).not.toContain('studs');
+});
