@@ -61,7 +61,11 @@ type Crew = {
 
 /** A rating printed on a packet, recorded with who said so; or the readings of a pull test on site. */
 type Proof = {
+  /** A working load, each. */
   packetRatingN?: number;
+  /** A breaking load, each, and what it is divided by; 5 where the packet gives no factor. */
+  packetUltimateN?: number;
+  packetFactor?: number;
   pullTestN?: number[];
   saidBy?: string;
 };

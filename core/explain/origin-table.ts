@@ -94,6 +94,7 @@ export const ORIGINS: Readonly<Record<string, Origin>> = {
   rootMm: 'table',
   shareOfRoot: 'table',
   shareOfWeight: 'computed',
+  grabN: 'table',
   momentNmm: 'computed',
   leverArmMm: 'computed',
   tensileMpa: 'table',

@@ -2,6 +2,7 @@ import { STANDARD_GRAVITY } from '../quantity.ts';
 import { basisOf, uniqueBases } from '../sources.ts';
 import { loadOf } from './acting/actions.ts';
 import { shakenBy } from './acting/earthquake.ts';
+import { grabbedBy } from './acting/knock.ts';
 import { battenActions } from './batten/batten-actions.ts';
 import type { Candidate } from './candidate.ts';
 import { chainOf } from './chain/chain.ts';
@@ -70,6 +71,7 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
     shearN: (chosen.worst.acting ?? chosen.point).shearN,
   });
   const links = chainTold(chain);
+  const grabbed = grabbedBy(job, (chosen.worst.acting ?? chosen.point).shearN, fixing.utilisation);
   const shaken = shakenBy(job, load.massKg, actions.weightN, fixing.utilisation);
   const why = [
     load.massWhy,
@@ -77,6 +79,7 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
     ...chosen.why(),
     ...links.why,
     ...shaken.why,
+    ...grabbed.why,
   ];
   return {
     ok: true,
@@ -95,6 +98,7 @@ export const chooseFixing: ChooseFixing = (job, setOut) => {
       ...usualAdvice(chosen),
       ...links.advice,
       ...shaken.advice,
+      ...grabbed.advice,
       ...clipsAdvice(job.piece.hanging),
       ...proven.advice,
       ...(fixing.bit.kind === 'masonry' || fixing.plug ? edgeAdvice(job, setOut, fixing.bit.depthMm) : []),

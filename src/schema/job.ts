@@ -32,6 +32,10 @@ const crewSchema = z
 const proofSchema = z
   .strictObject({
     packetRatingN: forceN(300).exactOptional(),
+    packetUltimateN: forceN(1500)
+      .exactOptional()
+      .describe('A breaking load, each: divided by packetFactor, or by 5 where the packet gives none.'),
+    packetFactor: z.number().min(1).max(20).exactOptional(),
     pullTestN: z.array(forceN(1200)).min(1).max(100).exactOptional(),
     saidBy: identifier(200, 'Robin').exactOptional(),
   })

@@ -1,6 +1,6 @@
 import type { Job } from '../../job.ts';
 import { type Kilograms, type Newtons, newtons } from '../../quantity.ts';
-import { type Basis, basisOf, type Sourced } from '../../sources.ts';
+import { type Basis, basisOf, type Sourced, sourced } from '../../sources.ts';
 import type { FailureMode } from '../fixing-shape.ts';
 import { capForce } from './caps.ts';
 import { PULL_TEST, pullTestAllowable, UNEVEN } from './pull-test.ts';
@@ -23,7 +23,19 @@ export function provenOf({ proof }: Job): Proven {
   const advice: string[] = [];
   let cap: HoldingCap | null = null;
   const rating = proof?.packetRatingN;
-  if (rating !== undefined && Number.isFinite(rating) && rating > 0) {
+  const broken = workingOf(proof);
+  if (broken !== null) {
+    cap = {
+      mode: 'packet-rating',
+      forceN: broken.forceN,
+      basis: [basisOf(PACKET), basisOf(ULTIMATE_FACTOR)],
+      noSource: false,
+    };
+    advice.push(
+      `Reckoned with the breaking load ${proof?.saidBy ?? 'you'} read from the packet, divided by ${broken.factor}: it must be for this fixing, in this base material. Keep a photo of it.`,
+    );
+  }
+  if (rating !== undefined && Number.isFinite(rating) && rating > 0 && !(cap && cap.forceN < rating)) {
     cap = { mode: 'packet-rating', forceN: newtons(rating), basis: [basisOf(PACKET)], noSource: false };
     advice.push(
       `Reckoned with the rating ${proof?.saidBy ?? 'you'} read from the packet, as a working load: it must be for this fixing, in this base material. Keep a photo of it. A breaking load is no rating.`,
@@ -45,6 +57,23 @@ export function provenOf({ proof }: Job): Proven {
     }
   }
   return { cap, advice };
+}
+
+/** Ultimate to working where the packet gives no factor of its own. */
+const ULTIMATE_FACTOR = sourced(
+  5,
+  'TMS402',
+  '8.1.3.1 as NCMA TEK 12-3C gives it: allowable = 20 % of the mean; taken for a packet too, which is our choice',
+  'our-choice',
+);
+
+/** A breaking load over its factor, never less than 1; null where none was read out. */
+function workingOf(proof: Job['proof']): { forceN: Newtons; factor: number } | null {
+  const ultimate = proof?.packetUltimateN;
+  if (ultimate === undefined || !(Number.isFinite(ultimate) && ultimate > 0)) return null;
+  const said = proof?.packetFactor;
+  const factor = said !== undefined && said >= 1 ? said : ULTIMATE_FACTOR.value;
+  return { forceN: newtons(ultimate / factor), factor };
 }
 
 /** The cap of common practice or our choice, said as such. */
