@@ -1,7 +1,7 @@
 import type { Job } from '../../job.ts';
-import type { Why } from '../../why.ts';
 import { type Newtons, newtons } from '../../quantity.ts';
 import { basisOf, sourced } from '../../sources.ts';
+import type { Why } from '../../why.ts';
 
 /** A person leaning or grabbing: what a light fitting is tried with, no requirement on a picture. */
 const GRAB = sourced(
