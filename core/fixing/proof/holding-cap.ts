@@ -28,7 +28,7 @@ export function provenOf({ proof }: Job): Proven {
     cap = {
       mode: 'packet-rating',
       forceN: broken.forceN,
-      basis: [basisOf(PACKET), basisOf(ULTIMATE_FACTOR)],
+      basis: broken.said ? [basisOf(PACKET)] : [basisOf(PACKET), basisOf(ULTIMATE_FACTOR)],
       noSource: false,
     };
     advice.push(
@@ -67,13 +67,14 @@ const ULTIMATE_FACTOR = sourced(
   'our-choice',
 );
 
-/** A breaking load over its factor, never less than 1; null where none was read out. */
-function workingOf(proof: Job['proof']): { forceN: Newtons; factor: number } | null {
+/** A breaking load over its factor, which is more than 1; null where none was read out. */
+function workingOf(proof: Job['proof']): { forceN: Newtons; factor: number; said: boolean } | null {
   const ultimate = proof?.packetUltimateN;
   if (ultimate === undefined || !(Number.isFinite(ultimate) && ultimate > 0)) return null;
-  const said = proof?.packetFactor;
-  const factor = said !== undefined && said >= 1 ? said : ULTIMATE_FACTOR.value;
-  return { forceN: newtons(ultimate / factor), factor };
+  const printed = proof?.packetFactor ?? 0;
+  const said = printed > 1 && Number.isFinite(printed);
+  const factor = said ? printed : ULTIMATE_FACTOR.value;
+  return { forceN: newtons(ultimate / factor), factor, said };
 }
 
 /** The cap of common practice or our choice, said as such. */

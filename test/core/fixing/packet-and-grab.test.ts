@@ -11,6 +11,8 @@ test.each([
   [{ packetUltimateN: 1000 }, 200, 'divided by 5'],
   [{ packetUltimateN: 1000, packetFactor: 4 }, 250, 'divided by 4'],
   [{ packetUltimateN: 1000, packetFactor: 0.5 }, 200, 'divided by 5'],
+  // A factor of 1 would take a breaking load for a working one.
+  [{ packetUltimateN: 1000, packetFactor: 1 }, 200, 'divided by 5'],
   // Of a breaking load over its factor and a working load the lower holds.
   [{ packetUltimateN: 1000, packetRatingN: 90 }, 90, 'working load'],
 ] as const)(
@@ -23,6 +25,15 @@ test.each([
     expect(advice.join(' ')).toContain('Robin read from the packet');
   },
 );
+
+test('our own factor is cited only where the packet gives none', () => {
+  const cites = (proof: Job['proof']) =>
+    planWith(proof)
+      .why.find(({ of }) => of === 'cap')
+      ?.basis.map(({ id }) => id);
+  expect(cites({ packetUltimateN: 1000 })).toContain('TMS402');
+  expect(cites({ packetUltimateN: 1000, packetFactor: 4 })).not.toContain('TMS402');
+});
 
 test('a breaking load that is no number changes nothing', () => {
   const plain = planWith(undefined);
